@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/geometry/outline.h"
+#include "core/geometry/point.h"
+
+namespace kerfwall {
+
+/// What a stroke stands for. The painter gives each its line type (ISO 128), width and colour.
+enum class Ink {
+    PanelEdge,      ///< visible edge: wide, continuous
+    PanelFill,      ///< the board itself
+    LayoutLine,     ///< narrow, continuous
+    FootLine,       ///< a mark only: narrow, long-dash-dot
+    KerfBand,       ///< filled band
+    RunOut,         ///< the shallow end of a stopped kerf: narrow, dashed
+    DrawnCutout,    ///< narrow, dashed
+    Template,       ///< the opening's outline: wide, continuous
+    Waste,          ///< hatched fill of the opening
+    Work,           ///< opening in the work: narrow, dash
+    Workpiece,      ///< narrow long-dash, double dot
+    EdgeTick,       ///< edge mark outside the panel
+    WasteTick,      ///< on which side of the line the kerf lies
+    ReferenceEdge,  ///< ground-line hatching under the reference edge
+    Centre,         ///< narrow, long-dash-dot
+    CuttingPlane,   ///< long-dash-dot with wide ends
+    Dimension,      ///< narrow, continuous, with arrow heads
+    Hidden,         ///< narrow, dashed
+    Wood,           ///< hatched fill of a cut section
+    ReliefHole,
+    ClampHole,
+    FenceBody,
+    FindingStop,
+    FindingCare,
+    FindingNote,
+    Text,
+    FaintText,
+    Projection,  ///< thin lines that join plan and side view
+};
+
+struct Stroke {
+    Ink ink = Ink::LayoutLine;
+    Point from;
+    Point to;
+    std::string id;  ///< what it belongs to ("A"); "" for none
+    bool operator==(const Stroke&) const = default;
+};
+
+/// A closed area: loops filled by the even-odd rule, stroked or filled as the ink says.
+struct Area {
+    Ink ink = Ink::KerfBand;
+    std::vector<OutlineLoop> loops;
+    std::string id;
+    bool operator==(const Area&) const = default;
+};
+
+struct Circle {
+    Ink ink = Ink::ReliefHole;
+    Point centre;
+    double radius = 0;
+    std::string id;
+    bool operator==(const Circle&) const = default;
+};
+
+enum class Anchor { Left, Middle, Right };
+
+/// A text whose size is in mm on paper; on the screen it keeps a readable size.
+struct Label {
+    Ink ink = Ink::Text;
+    Point at;  ///< baseline's left end, middle or right end
+    std::string text;
+    double height = 3.5;
+    Anchor anchor = Anchor::Middle;
+    double turn = 0;  ///< degrees anticlockwise
+    std::string id;
+    bool operator==(const Label&) const = default;
+};
+
+/// A dimension between two places, its line `offset` mm to the left of from -> to.
+struct Dimension {
+    Point from;
+    Point to;
+    double offset = 0;
+    std::string text;
+    std::string id;
+    bool operator==(const Dimension&) const = default;
+};
+
+using Mark = std::variant<Area, Stroke, Circle, Dimension, Label>;
+
+/// A drawing in millimetres, y up, painted in the order of its marks. The one thing behind the screen,
+/// the PDF, the SVG and the picture.
+struct Drawing {
+    Box bounds;
+    std::vector<Mark> marks;
+    bool operator==(const Drawing&) const = default;
+};
+
+}  // namespace kerfwall

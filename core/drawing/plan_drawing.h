@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/drawing/drawing.h"
+#include "core/shop/finding.h"
+
+namespace kerfwall {
+
+/// What the plan shows.
+struct PlanLayers {
+    bool kerfs = true;
+    bool runOut = true;
+    bool edgeMarks = true;
+    bool opening = true;
+    bool work = true;
+    bool workpiece = true;
+    bool dimensions = true;
+    bool findings = true;
+    bool fills = true;  ///< board, waste and kerf bands filled; false on the pattern that is glued on
+};
+
+/// The plan of the panel, layout face up, in the panel frame.
+[[nodiscard]] Drawing planDrawing(const Project& project, const Solved& solved,
+                                  const std::vector<Finding>& findings, const PlanLayers& layers);
+
+}  // namespace kerfwall
