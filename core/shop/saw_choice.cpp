@@ -2,32 +2,13 @@
 #include "core/shop/saw_choice.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "core/shop/heading.h"
+#include "core/shop/saw_reach.h"
 
 namespace kerfwall {
 
 namespace {
-
-/// A wedge steeper than this slides along the sled's fence, degrees. Common practice, no source.
-constexpr double kSteepestWedge = 10;
-
-/// Whether the saw reaches the run with that edge on its fence. A rail lies on the marks and needs none.
-bool reaches(const Saw& saw, const LineRun& run, Edge against, const Panel& panel) {
-    const Heading heading = headingFrom(against, run.from, run.to);
-    const double lean = std::abs(leanFrom(against, run.from, run.to));
-    const double cut = distance(run.from, run.to);
-    switch (saw.kind) {
-        case SawKind::RipFence:
-            return heading == Heading::Along && depthFrom(against, run.from, panel) <= saw.maxFence;
-        case SawKind::CrosscutSled: return lean <= kSteepestWedge && cut <= saw.maxCut;
-        case SawKind::MitreGauge: return lean <= saw.maxAngle;
-        case SawKind::GuideRail: return cut <= saw.railLength;
-        case SawKind::SlidingMitre: return lean <= saw.maxAngle && cut <= saw.maxCut;
-    }
-    return false;
-}
 
 std::vector<SawKind> likedKinds(const Project& project, const LineRun& run) {
     using enum SawKind;
@@ -55,9 +36,11 @@ std::optional<std::size_t> sawNamed(const Bench& bench, const std::string& id) {
 
 std::optional<std::size_t> sawOfKind(const Project& project, const LineRun& run, SawKind kind) {
     const std::vector<Saw>& saws = benchOf(project).saws;
+    const bool stopped = project.lines.at(run.line).extent == Extent::Stopped;
+    const AskedCut cut{run.from, run.to, kerfDepthOf(project), stopped};
     for (const Edge against : trueEdges(project.panel)) {
         for (std::size_t i = 0; i < saws.size(); ++i) {
-            if (saws[i].kind == kind && reaches(saws[i], run, against, project.panel)) {
+            if (saws[i].kind == kind && reaches(saws[i], cut, against, project.panel)) {
                 return i;
             }
         }
