@@ -16,6 +16,10 @@ bool reaches(const Saw& saw, const AskedCut& cut, Edge against, const Panel& pan
     if ((cut.stopped && !canStop(saw.kind)) || 2 * cut.depth >= saw.blade) {
         return false;
     }
+    if (saw.kind != SawKind::RipFence && saw.kind != SawKind::GuideRail &&
+        headingFrom(against, cut.from, cut.to) == Heading::Along) {
+        return false;
+    }
     const double lean = std::abs(leanFrom(against, cut.from, cut.to));
     const double run = distance(cut.from, cut.to);
     switch (saw.kind) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/shop/way.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/shop/heading.h"
@@ -67,12 +68,13 @@ std::vector<Way> waysAt(const Project& project, std::size_t index, const KerfAsk
     for (Way& way : ways) {
         way.saw = index;
     }
+    std::ranges::stable_partition(ways, [](const Way& way) { return !way.toMarks; });
     return ways;
 }
 
 std::string setupKey(const Way& way, const LineId& line) {
     const Setting& is = way.setting;
-    std::string key = "saw" + std::to_string(way.saw);
+    std::string key = way.saw ? "saw" + std::to_string(*way.saw) : "no saw";
     if (way.toMarks) {
         return key + " marks " + line;
     }

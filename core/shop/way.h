@@ -11,7 +11,7 @@ namespace kerfwall {
 
 /// One way to cut one kerf: a saw, its setting, and how the panel lies there.
 struct Way {
-    std::size_t saw = 0;  ///< index into the bench's saws
+    std::optional<std::size_t> saw;  ///< index into the bench's saws; none where no saw can
     Setting setting;
     bool faceUp = true;
     std::optional<Edge> against;
@@ -19,7 +19,8 @@ struct Way {
     std::optional<Side> stopSide;
     std::optional<Edge> leads;
     std::optional<Side> turn;
-    bool toMarks = false;  ///< neither fence nor stop gives the place: it is cut to its edge marks
+    bool beyondSaw = false;  ///< the line names a saw that cannot make this cut, or none on the bench can
+    bool toMarks = false;    ///< neither fence nor stop gives the place: it is cut to its edge marks
     bool operator==(const Way&) const = default;
 };
 
