@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/shop/bore.h"
 #include "core/shop/cautions.h"
 #include "core/shop/step_text.h"
 #include "core/shop/wall_kerf.h"
@@ -41,7 +42,7 @@ RoughCut roughCutOf(const Solved& solved, const SolvedCutout& cutout) {
     rough.mostLeft = std::max(kerf - kLeftAtLeast, kerf / 2);
     for (std::size_t i = 0; i < cutout.corners.size(); ++i) {
         const Corner& corner = cutout.corners[i];
-        if (corner.angle >= 180 || corner.regime == Regime::Bored) {
+        if (corner.angle >= 180 || isBored(corner, solved)) {
             continue;
         }
         const double clears = kerfThatClears(solved.bitRadius, corner.angle);

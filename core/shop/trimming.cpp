@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/shop/trimming.h"
 
+#include "core/shop/bore.h"
 #include "core/shop/cautions.h"
 #include "core/shop/feed_direction.h"
 #include "core/shop/rough_cut.h"
@@ -22,10 +23,10 @@ std::string feedText(Router router, bool clockwise) {
            (router == Router::Table ? "; on the table it is the panel that moves." : ".");
 }
 
-std::string boredText(const SolvedCutout& cutout) {
+std::string boredText(const Solved& solved, const SolvedCutout& cutout) {
     std::vector<std::string> corners;
     for (const Corner& corner : cutout.corners) {
-        if (corner.regime == Regime::Bored) {
+        if (isBored(corner, solved)) {
             corners.push_back(corner.first + " with " + corner.second);
         }
     }
@@ -34,8 +35,15 @@ std::string boredText(const SolvedCutout& cutout) {
 
 }  // namespace
 
+BearingAt bearingInKerf(Router router, BearingAt bearingAt) {
+    if (bearingAt != BearingAt::Both) {
+        return bearingAt;
+    }
+    return router == Router::Table ? BearingAt::Tip : BearingAt::Shank;
+}
+
 bool isTrimmedFaceUp(Router router, BearingAt bearingAt) {
-    return (router == Router::Table) == (bearingAt != BearingAt::Shank);
+    return (router == Router::Table) == (bearingAt == BearingAt::Tip);
 }
 
 double bearingHeight(double thickness, double floorDepth, BearingAt bearingAt) {
@@ -46,6 +54,7 @@ double bearingHeight(double thickness, double floorDepth, BearingAt bearingAt) {
 std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {
     const TrimBit bit = trimBitOf(project);
     const Router router = benchOf(project).trimWith.value_or(Router::Table);
+    const BearingAt bearingAt = bearingInKerf(router, bit.bearingAt);
     std::vector<WorkStep> steps;
     for (const SolvedCutout& cutout : solved.cutouts) {
         const auto floor = shallowestFloor(solved, cutout);
@@ -55,8 +64,8 @@ std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {
         WorkStep& step = steps.emplace_back();
         step.task = Task::Trim;
         step.lines = linesAlong(cutout);
-        step.faceUp = isTrimmedFaceUp(router, bit.bearingAt);
-        step.setting.bearing = bearingHeight(project.panel.thickness, *floor, bit.bearingAt);
+        step.faceUp = isTrimmedFaceUp(router, bearingAt);
+        step.setting.bearing = bearingHeight(project.panel.thickness, *floor, bearingAt);
         step.setting.bite = roughCutOf(solved, cutout).mostLeft;
         step.setting.feedClockwise = feedFromAbove(Shape::Opening, router) == Turn::Right;
         step.text = "Trim " + cutout.id + " with the " + sizeText(project, bit.diameter) + " bit. " +
@@ -66,7 +75,7 @@ std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {
                     sizeText(project, kBearingAboveFloor) + " off the shallowest floor, so that it runs on the walls of " +
                     listText(step.lines) + ". " + feedText(router, *step.setting.feedClockwise) + " Up to " +
                     sizeText(project, *step.setting.bite) +
-                    " is left to trim; take it in passes by width, never by depth." + boredText(cutout);
+                    " is left to trim; take it in passes by width, never by depth." + boredText(solved, cutout);
         step.cautions = taskCautions(Task::Trim);
     }
     return steps;

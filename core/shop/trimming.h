@@ -10,8 +10,13 @@ namespace kerfwall {
 /// How far above the shallowest kerf's floor the bearing runs, mm. Common practice, no source.
 inline constexpr double kBearingAboveFloor = 1;
 
+/// Which of the bit's bearings runs in the kerfs, Tip or Shank. With one at both, the one that leaves the
+/// layout face up.
+[[nodiscard]] BearingAt bearingInKerf(Router router, BearingAt bearingAt);
+
 /// Whether the layout face lies up while trimming. The bearing must run in the kerfs: a bearing at the
 /// bit's tip points away from the router, one at the shank sits next to it.
+/// Requires  Tip or Shank.
 [[nodiscard]] bool isTrimmedFaceUp(Router router, BearingAt bearingAt);
 
 /// From the table, or from the router's base, to the bearing's end next to the kerf's floor, mm:
