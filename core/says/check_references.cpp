@@ -3,6 +3,7 @@
 #include <map>
 #include <set>
 
+#include "core/says/json_text.h"
 #include "core/says/read_parts.h"
 #include "core/says/words.h"
 
@@ -217,15 +218,15 @@ void checkReferences(const Project& project, Reading& reading) { ReferenceCheck(
 void checkSizes(const Project& project, Reading& reading) {
     const Range depth{"a kerf's depth", 0, project.panel.thickness, " mm (the panel's thickness)", true, true};
     if (project.kerfDepth && !depth.holds(*project.kerfDepth)) {
-        reading.refuse("/kerf_depth", "is " + shown(Json(*project.kerfDepth)) + "; " + depth.sentence() + ".");
+        reading.refuse("/kerf_depth", "is " + shown(plainNumber(*project.kerfDepth)) + "; " + depth.sentence() + ".");
     }
     const double kerfDepth = kerfDepthOf(project);
     const auto& saws = benchOf(project).saws;
     for (std::size_t i = 0; i < saws.size(); ++i) {
         if (saws[i].blade <= 2 * kerfDepth) {
             reading.refuse(pointerTo("/bench/saws", i) + "/blade",
-                           "is " + shown(Json(saws[i].blade)) + "; a blade's diameter is more than twice the kerf's depth of " +
-                               shown(Json(kerfDepth)) + " mm.");
+                           "is " + shown(plainNumber(saws[i].blade)) + "; a blade's diameter is more than twice the kerf's depth of " +
+                               shown(plainNumber(kerfDepth)) + " mm.");
         }
     }
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cassert>
 #include <charconv>
 #include <cmath>
 #include <cstdint>
@@ -11,12 +12,11 @@ namespace kerfwall {
 
 namespace {
 
-constexpr double kExactInteger = 9007199254740992;  // 2^53
-constexpr std::size_t kShortList = 8;               // values; a longer list of lists gets a line for each
-
-void write(const Json& value, std::size_t indent, std::string& text);
+constexpr double kExactInteger = 9007199254740992;  // 2^53: doubles hold every integer below
+constexpr std::size_t kColumns = 100;               // a value that fits into these stays on one line
 
 void writeDouble(double value, std::string& text) {
+    assert(std::isfinite(value));
     std::array<char, 32> digits{};
     const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), value);
     const std::string_view number(digits.data(), static_cast<std::size_t>(end.ptr - digits.data()));
@@ -26,29 +26,35 @@ void writeDouble(double value, std::string& text) {
     }
 }
 
-bool isPlain(const Json& value) { return !value.is_structured(); }
-
-// [1, 2] and [[1, 2], [3, 4]] stay on one line; anything larger is spread.
-bool fitsOneLine(const Json& list) {
-    if (std::ranges::all_of(list, isPlain)) {
-        return true;
+void writePlain(const Json& value, std::string& text) {
+    if (value.is_number_float()) {
+        writeDouble(value.get<double>(), text);
+    } else {
+        text += value.dump(-1, ' ', false, Json::error_handler_t::replace);
     }
-    return list.size() <= kShortList && std::ranges::all_of(list, [](const Json& entry) {
-               return entry.is_array() && entry.size() <= 2 && std::ranges::all_of(entry, isPlain);
-           });
 }
 
-void writeListOnOneLine(const Json& list, std::string& text) {
-    text += "[";
-    for (std::size_t i = 0; i < list.size(); ++i) {
-        text += i == 0 ? "" : ", ";
-        if (list[i].is_array()) {
-            writeListOnOneLine(list[i], text);
-        } else {
-            write(list[i], 0, text);
+// On one line; false as soon as it does not fit into `columns`.
+bool writeOnOneLine(const Json& value, std::size_t columns, std::string& text) {
+    if (!value.is_structured()) {
+        writePlain(value, text);
+        return text.size() <= columns;
+    }
+    text += value.is_object() ? "{" : "[";
+    bool first = true;
+    for (const auto& [key, entry] : value.items()) {
+        text += first ? "" : ", ";
+        first = false;
+        if (value.is_object()) {
+            writePlain(Json(key), text);
+            text += ": ";
+        }
+        if (!writeOnOneLine(entry, columns, text)) {
+            return false;
         }
     }
-    text += "]";
+    text += value.is_object() ? "}" : "]";
+    return text.size() <= columns;
 }
 
 void newLine(std::size_t indent, std::string& text) {
@@ -56,50 +62,30 @@ void newLine(std::size_t indent, std::string& text) {
     text.append(2 * indent, ' ');
 }
 
-void writeList(const Json& list, std::size_t indent, std::string& text) {
-    if (fitsOneLine(list)) {
-        writeListOnOneLine(list, text);
+void write(const Json& value, std::size_t indent, std::string& text) {
+    if (!value.is_structured()) {
+        writePlain(value, text);
         return;
     }
-    text += "[";
-    for (std::size_t i = 0; i < list.size(); ++i) {
-        text += i == 0 ? "" : ",";
-        newLine(indent + 1, text);
-        write(list[i], indent + 1, text);
-    }
-    newLine(indent, text);
-    text += "]";
-}
-
-void writeObject(const Json& object, std::size_t indent, std::string& text) {
-    if (object.empty()) {
-        text += "{}";
+    const std::size_t columns = kColumns - std::min(kColumns, 2 * indent);
+    if (std::string oneLine; indent > 0 && writeOnOneLine(value, columns, oneLine)) {
+        text += oneLine;
         return;
     }
-    text += "{";
+    text += value.is_object() ? "{" : "[";
     bool first = true;
-    for (const auto& [key, value] : object.items()) {
+    for (const auto& [key, entry] : value.items()) {
         text += first ? "" : ",";
         first = false;
         newLine(indent + 1, text);
-        write(Json(key), 0, text);
-        text += ": ";
-        write(value, indent + 1, text);
+        if (value.is_object()) {
+            writePlain(Json(key), text);
+            text += ": ";
+        }
+        write(entry, indent + 1, text);
     }
     newLine(indent, text);
-    text += "}";
-}
-
-void write(const Json& value, std::size_t indent, std::string& text) {
-    if (value.is_object()) {
-        writeObject(value, indent, text);
-    } else if (value.is_array()) {
-        writeList(value, indent, text);
-    } else if (value.is_number_float()) {
-        writeDouble(value.get<double>(), text);
-    } else {
-        text += value.dump(-1, ' ', false, Json::error_handler_t::replace);
-    }
+    text += value.is_object() ? "}" : "]";
 }
 
 }  // namespace

@@ -7,7 +7,7 @@
 
 namespace kerfwall {
 
-/// JSON as a person reads it: two spaces a level, a list of plain values on one line, a line break at
+/// JSON as a person reads it: what fits on one line stands on one, two spaces a level, a line break at
 /// the end. Numbers are the shortest that come back bit for bit. Same value, same bytes.
 [[nodiscard]] std::string jsonText(const Json& value);
 

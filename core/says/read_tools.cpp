@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/says/json_text.h"
 #include "core/says/read_parts.h"
 #include "core/says/words.h"
 
@@ -71,8 +72,8 @@ TrimBit readTrimBit(const Json& value, const std::string& pointer, Reading& read
     fields.number("bearing", kBearingDiameter, bearing);
     if (bearing != bit.diameter) {
         reading.refuse(fields.pointerOf("bearing"),
-                       "is " + shown(Json(bearing)) + "; a trimming bit's bearing has its cutter's diameter, " +
-                           shown(Json(bit.diameter)) + " mm.");
+                       "is " + shown(plainNumber(bearing)) + "; a trimming bit's bearing has its cutter's diameter, " +
+                           shown(plainNumber(bit.diameter)) + " mm.");
     }
     fields.number("bearing_length", kBearingLength, bit.bearingLength);
     fields.number("cutting_length", kCuttingLength, bit.cuttingLength);
