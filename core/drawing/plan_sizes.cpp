@@ -4,7 +4,7 @@
 #include <set>
 
 #include "core/drawing/plan_parts.h"
-#include "core/says/length_text.h"
+#include "core/drawing/size_text.h"
 
 namespace kerfwall {
 namespace {
@@ -14,13 +14,6 @@ constexpr double kAway = 11;  // from the opening to its first dimension line
 constexpr double kStep = 8;   // from one dimension line to the next
 constexpr std::size_t kMostSizes = 12;
 constexpr double kSquareTo = 1e-9;  // sine of the angle under which a wall counts as along an edge
-
-std::string sizeText(double mm, Units units) {
-    std::string text = lengthText(mm, units, 1);
-    // "110.0" reads as a promise of a tenth; whole millimetres stand alone on a drawing.
-    if (units == Units::Millimetres && text.ends_with(".0")) text.resize(text.size() - 2);
-    return text;
-}
 
 struct SizeLayout {
     const Project& project;
