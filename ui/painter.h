@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <QPointF>
+#include <vector>
 
 #include "core/drawing/drawing.h"
 #include "ui/palette.h"

@@ -72,13 +72,14 @@ struct Deepest {
     Point at;
 };
 
-/// The place of a stretch of curve that lies farthest outside the drawn cutout.
-Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder& border) {
-    constexpr int kSamples = 24;
+/// The deepest place of a stretch that does not cross the border.
+Deepest deepestBetween(const Curve& curve, double from, double to, const DrawnBorder& border,
+                       const std::vector<DrawnBorder::Segment>& near) {
+    constexpr int kSamples = 8;
     constexpr int kNarrowings = 44;  // 0.618^44 of two strides: under 1e-9 of the stretch
     constexpr double kGolden = 0.6180339887498949;
-    const auto near = border.near(curve.at((from + to) / 2), curve.part(from, to).lengthInMm() / 2);
     const auto depthAt = [&](double t) { return border.distanceOutside(curve.at(t), near); };
+    if (depthAt((from + to) / 2) <= 0) return {};
     const double stride = (to - from) / kSamples;
     int best = 0;
     double most = -1;
@@ -88,7 +89,6 @@ Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder&
             best = i;
         }
     }
-    if (most <= 0) return {0, curve.at(from)};
     double low = from + std::max(best - 1, 0) * stride;
     double high = from + std::min(best + 1, kSamples) * stride;
     double a = high - kGolden * (high - low);
@@ -113,6 +113,23 @@ Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder&
     const double at = (low + high) / 2;
     const double there = depthAt(at);
     return there >= most ? Deepest{there, curve.at(at)} : Deepest{most, curve.at(from + best * stride)};
+}
+
+/// The place of a stretch of curve that lies farthest outside the drawn cutout.
+Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder& border) {
+    const auto near = border.near(curve.at((from + to) / 2), curve.part(from, to).lengthInMm() / 2);
+    std::vector<double> marks;
+    for (const DrawnBorder::Segment& side : near) meetLine(curve, side.from, unit(side.to - side.from), marks);
+    std::erase_if(marks, [&](double t) { return t <= from || t >= to; });
+    marks.push_back(from);
+    marks.push_back(to);
+    std::ranges::sort(marks);
+    Deepest deepest{0, curve.at(from)};
+    for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
+        const Deepest here = deepestBetween(curve, marks[i], marks[i + 1], border, near);
+        if (here.depth > deepest.depth) deepest = here;
+    }
+    return deepest;
 }
 
 bool isOnKerf(const VoidSide& side) {
@@ -249,8 +266,14 @@ class CornerReader {
         std::vector<double> marks{0, circle.size};
         for (const OutlineLoop& loop : m_opening.outline.loops) {
             for (const OutlinePiece& piece : loop) {
+                const Curve curve = curveOf(piece);
+                if (distanceTo(curve, centre) > reach + kDoubt) continue;
+                const std::size_t before = marks.size();
                 if (piece.isArc) meetCircle(circle, piece.centre, piece.radius, marks);
                 else meetLine(circle, piece.from, unit(piece.to - piece.from), marks);
+                const auto isOff = [&](double t) { return distanceTo(curve, circle.at(t)) > kDoubt; };
+                marks.erase(std::remove_if(marks.begin() + static_cast<std::ptrdiff_t>(before), marks.end(), isOff),
+                            marks.end());
             }
         }
         std::ranges::sort(marks);

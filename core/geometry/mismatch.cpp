@@ -59,7 +59,9 @@ double mostFrom(const OutlinePiece& other, const OutlinePiece& part, double atFr
     const Point start = other.from - other.centre;
     const Point end = other.to - other.centre;
     const double hand = other.turn == Turn::Left ? 1 : -1;
-    const auto inSector = [&](Point ray) { return hand * cross(start, ray) >= 0 && hand * cross(ray, end) >= 0; };
+    const auto inSector = [&](Point ray) {
+        return hand * cross(start, ray) >= 0 && hand * cross(ray, end) >= 0;
+    };
     if (sweepOf(other) < std::acos(-1.0) && inSector(a) && inSector(b)) {
         const double foot = gapBetween(other.centre, straight(part.from, part.to)).distance;
         const double far = std::max(length(a), length(b));
@@ -90,10 +92,14 @@ std::optional<Mismatch> greatestMismatch(const std::vector<OutlinePiece>& from,
         }
     };
     std::vector<Part> open;
-    // Middles first: a wall that is off all along is told of there, not at its end.
-    for (const OutlinePiece& piece : from) {
-        const Point middle = middleOf(piece);
-        look(middle, distancesTo(to, middle));
+    // Middles of straight pieces first: a wall that is off all along is told of there, not at its end.
+    for (const bool arcs : {false, true}) {
+        for (const OutlinePiece& piece : from) {
+            const Point middle = middleOf(piece);
+            if (piece.isArc == arcs) {
+                look(middle, distancesTo(to, middle));
+            }
+        }
     }
     for (const OutlinePiece& piece : from) {
         open.push_back({piece, distancesTo(to, piece.from), distancesTo(to, piece.to)});

@@ -26,14 +26,20 @@ struct Border {
     std::vector<LineId> lines;
 };
 
-void keepNearer(std::optional<Border>& best, const Gap& gap, const std::vector<const OutlinePiece*>& pieces) {
-    if (best && best->gap.distance <= gap.distance) {
+constexpr double kAlike = 1e-9;  // mm: a wall along the edge is as near all along as where its corner begins
+
+void keepNearer(std::optional<Border>& best, const OutlinePiece& piece, const OutlinePiece& other) {
+    Gap gap = gapBetween(piece, other);
+    const Gap middle = gapBetween(0.5 * (piece.from + piece.to), other);
+    const bool allAlong = !piece.isArc && middle.distance < gap.distance + kAlike;
+    gap = allAlong ? middle : gap;
+    if (best && gap.distance > best->gap.distance - (allAlong ? -kAlike : kAlike)) {
         return;
     }
     best = Border{gap, {}};
-    for (const OutlinePiece* piece : pieces) {
-        if (!piece->isArc && !piece->on.empty() && !liesOnEdge(*piece)) {
-            best->lines.push_back(piece->on);
+    for (const OutlinePiece& side : {piece, other}) {
+        if (!side.isArc && !side.on.empty() && !liesOnEdge(side)) {
+            best->lines.push_back(side.on);
         }
     }
 }
@@ -49,7 +55,7 @@ std::optional<Border> toEdge(const SolvedCutout& cutout, const OutlinePiece& edg
             // Between a wall and the edge its own cutout is open to there is air, not wood.
             const bool air = cutout.open && isInside(cutout.opening, 0.5 * (gap.first + gap.second));
             if (!air) {
-                keepNearer(best, gap, {&piece});
+                keepNearer(best, piece, edge);
             }
         }
     }
@@ -62,7 +68,7 @@ std::optional<Border> toOpening(const SolvedCutout& first, const SolvedCutout& s
         for (const OutlinePiece& piece : loop) {
             for (const OutlineLoop& otherLoop : second.opening.loops) {
                 for (const OutlinePiece& other : otherLoop) {
-                    keepNearer(best, gapBetween(piece, other), {&piece, &other});
+                    keepNearer(best, piece, other);
                 }
             }
         }
@@ -70,8 +76,9 @@ std::optional<Border> toOpening(const SolvedCutout& first, const SolvedCutout& s
     return best;
 }
 
-std::optional<Finding> thin(const Project& project, const SolvedCutout& cutout, const std::optional<Border>& border,
-                            const std::string& neighbour, bool betweenOpenings) {
+std::optional<Finding> thin(const Project& project, const SolvedCutout& cutout,
+                            const std::optional<Border>& border, const std::string& neighbour,
+                            bool betweenOpenings) {
     const LimitPair limits = limitsOf("border-thin", project, betweenOpenings);
     const auto crossed = border ? crossedBelow(border->gap.distance, limits) : std::nullopt;
     if (!crossed) {
@@ -88,9 +95,10 @@ std::optional<Finding> thin(const Project& project, const SolvedCutout& cutout, 
     finding.limit = crossed->limit;
     finding.unit = "mm";
     const double wish = std::max(limits.care.value_or(0), limits.stop.value_or(0));
-    finding.text = "Only " + lengthWords(project, left) + " of panel is left between cutout " + cutout.id + " and " + neighbour +
-                   ", less than " + lengthWords(project, crossed->limit) + ". Move it " + atLeastWords(project, wish - left) +
-                   " or more away" + (betweenOpenings ? "." : ", or take a larger panel.");
+    finding.text = "Only " + lengthWords(project, left) + " of panel is left between cutout " + cutout.id +
+                   " and " + neighbour + ", less than " + lengthWords(project, crossed->limit) +
+                   ". Move it " + atLeastWords(project, wish - left) + " or more away" +
+                   (betweenOpenings ? "." : ", or take a larger panel.");
     return finding;
 }
 

@@ -17,13 +17,15 @@ bool isAtHand(const Bench& bench, double size) {
 std::string remedy(const Project& project, double radius) {
     const Bench& bench = benchOf(project);
     if (bench.circleBit && *bench.circleBit < 2 * radius) {
-        return "Rout it on the circle jig with the " + lengthWords(project, *bench.circleBit) + " bit, its centre " +
-               lengthWords(project, radius - *bench.circleBit / 2) + " from the pivot.";
+        return "Rout it on the circle jig with the " + lengthWords(project, *bench.circleBit) +
+               " bit, its centre " + lengthWords(project, radius - *bench.circleBit / 2) + " from the pivot.";
     }
     if (bench.bores.empty()) {
-        return "Add a drill of " + lengthWords(project, 2 * radius) + " to the bench, or leave the corner to the bit.";
+        return "Add a drill of " + lengthWords(project, 2 * radius) +
+               " to the bench, or leave the corner to the bit.";
     }
-    const double nearest = *std::ranges::min_element(bench.bores, {}, [&](double bore) { return std::abs(bore - 2 * radius); });
+    const double nearest =
+        *std::ranges::min_element(bench.bores, {}, [&](double bore) { return std::abs(bore - 2 * radius); });
     return "The nearest at hand is " + lengthWords(project, nearest) + ": bore the corner to a radius of " +
            lengthWords(project, nearest / 2) + " instead.";
 }
@@ -49,8 +51,9 @@ std::vector<Finding> boreFindings(const Project& project, const Solved& solved) 
             finding.cutout = cutout.id;
             finding.value = 2 * radius;
             finding.unit = "mm";
-            finding.text = "There is no drill or hole saw of " + lengthWords(project, 2 * radius) + " at hand for the corner of " +
-                           corner.first + " and " + corner.second + ". " + remedy(project, radius);
+            finding.text = "There is no drill or hole saw of " + lengthWords(project, 2 * radius) +
+                           " at hand for the corner of " + corner.first + " and " + corner.second + ". " +
+                           remedy(project, radius);
             all.push_back(finding);
         }
     }

@@ -10,7 +10,7 @@
 namespace kerfwall {
 namespace {
 
-constexpr double kLargestBit = 60;    // mm: larger ones are no trimming bits to propose
+constexpr double kLargestBit = 60;     // mm: larger ones are no trimming bits to propose
 constexpr double kThinnestKerf = 0.5;  // mm: no saw cuts less
 
 double cosOf(double degrees) { return std::cos(degrees * std::numbers::pi / 180); }
@@ -41,17 +41,21 @@ Finding atCorner(const SolvedCutout& cutout, const Corner& corner, const char* c
 std::string cornerName(const Corner& corner) { return "corner of " + corner.first + " and " + corner.second; }
 
 // The hollow's other lips, where the corner's own two kerfs alone would leave it clean.
-std::string strangersRemedy(const Project& project, const Solved& solved, const Corner& corner, const Hollow* hollow) {
+std::string strangersRemedy(const Project& project, const Solved& solved, const Corner& corner,
+                            const Hollow* hollow) {
     std::vector<std::string> strangers;
     if (hollow != nullptr) {
         std::ranges::copy_if(hollow->lips, std::back_inserter(strangers),
                              [&](const LineId& id) { return id != corner.first && id != corner.second; });
     }
-    const std::string kerf = strangers.empty() ? "the kerf that crosses here" : "the kerf of " + listWords(strangers);
-    return "Stop " + kerf + " before this corner, or move it " + atLeastWords(project, 2 * solved.bitRadius) + " or more away.";
+    const std::string kerf =
+        strangers.empty() ? "the kerf that crosses here" : "the kerf of " + listWords(strangers);
+    return "Stop " + kerf + " before this corner, or move it " + atLeastWords(project, 2 * solved.bitRadius) +
+           " or more away.";
 }
 
-std::string grooveRemedy(const Project& project, const Solved& solved, const Corner& corner, const Hollow* hollow) {
+std::string grooveRemedy(const Project& project, const Solved& solved, const Corner& corner,
+                         const Hollow* hollow) {
     const double width = widestKerf(solved, corner);
     const double share = 1 + cosOf(corner.angle);
     const bool bored = corner.regime == Regime::Bored;
@@ -68,17 +72,21 @@ std::string grooveRemedy(const Project& project, const Solved& solved, const Cor
     }
     if (kerf >= kThinnestKerf) {
         text += text.empty() ? "A" : "; or a";
-        text += " kerf of " + atMostWords(project, kerf) + " or less" + (text.size() < 40 ? " leaves this corner clean" : "");
+        text += " kerf of " + atMostWords(project, kerf) + " or less" +
+                (text.size() < 40 ? " leaves this corner clean" : "");
     }
     if (text.empty()) {
-        const double widest = std::acos(std::clamp(width / solved.bitRadius - 1, -1.0, 1.0)) * 180 / std::numbers::pi;
+        const double widest =
+            std::acos(std::clamp(width / solved.bitRadius - 1, -1.0, 1.0)) * 180 / std::numbers::pi;
         return "With this bit and kerf corners of up to " + angleWords(widest) +
-               " come out clean: lay the two lines at such an angle, or trim each wall to its own kerf and finish by hand.";
+               " come out clean: lay the two lines at such an angle, or trim each wall to its own kerf and "
+               "finish by hand.";
     }
     return text + ".";
 }
 
-std::optional<Finding> groove(const Project& project, const Solved& solved, const SolvedCutout& cutout, std::size_t index) {
+std::optional<Finding> groove(const Project& project, const Solved& solved, const SolvedCutout& cutout,
+                              std::size_t index) {
     const Corner& corner = cutout.corners[index];
     const Hollow* deepest = nullptr;
     for (const Hollow& hollow : cutout.hollows) {
@@ -91,13 +99,15 @@ std::optional<Finding> groove(const Project& project, const Solved& solved, cons
     const LimitPair limits = limitsOf("corner-groove", project);
     const auto crossed = deepest != nullptr ? crossedAbove(deepest->depth, limits) : std::nullopt;
     if (crossed) {
-        Finding finding = atCorner(cutout, corner, "corner-groove", fallsIn ? Severity::Stop : crossed->severity);
+        Finding finding =
+            atCorner(cutout, corner, "corner-groove", fallsIn ? Severity::Stop : crossed->severity);
         finding.at = deepest->at;
         finding.value = deepest->depth;
         finding.limit = crossed->limit;
-        finding.text = "At the " + cornerName(corner) + " the bearing drops into the crossing kerf: the bit bites " +
-                       lengthWords(project, deepest->depth) + " past the line, more than " +
-                       lengthWords(project, crossed->limit) + ". " + grooveRemedy(project, solved, corner, deepest);
+        finding.text =
+            "At the " + cornerName(corner) + " the bearing drops into the crossing kerf: the bit bites " +
+            lengthWords(project, deepest->depth) + " past the line, more than " +
+            lengthWords(project, crossed->limit) + ". " + grooveRemedy(project, solved, corner, deepest);
         return finding;
     }
     const bool overrun = corner.angle < 180 && corner.regime == Regime::Bored && corner.boreRadius &&
@@ -111,7 +121,8 @@ std::optional<Finding> groove(const Project& project, const Solved& solved, cons
     finding.text = "At the " + cornerName(corner) + " a kerf of " + lengthWords(project, width) +
                    (fallsIn ? " lets the bearing fall in; it must be narrower than the bit's "
                             : " reaches past the bore's tangent points; there is room for ") +
-                   lengthWords(project, *finding.limit) + ". " + grooveRemedy(project, solved, corner, nullptr);
+                   lengthWords(project, *finding.limit) + ". " +
+                   grooveRemedy(project, solved, corner, nullptr);
     return finding;
 }
 
@@ -123,7 +134,8 @@ double setBack(const SolvedCutout& cutout, const Wall& wall, bool atStart) {
     return distance(corner.point, atStart ? corner.secondTangent : corner.firstTangent);
 }
 
-std::optional<Finding> overlap(const Project& project, const Solved& solved, const SolvedCutout& cutout, const Wall& wall) {
+std::optional<Finding> overlap(const Project& project, const Solved& solved, const SolvedCutout& cutout,
+                               const Wall& wall) {
     if (!wall.startCorner || !wall.endCorner) {
         return std::nullopt;
     }
@@ -140,16 +152,19 @@ std::optional<Finding> overlap(const Project& project, const Solved& solved, con
     finding.lines = {wall.line};
     finding.value = start + end;
     finding.limit = whole;
-    finding.text = "The arcs of both corners need " + lengthWords(project, start + end) + " of the wall on " + wall.line +
-                   ", which is " + lengthWords(project, whole) + " long. ";
+    finding.text = "The arcs of both corners need " + lengthWords(project, start + end) + " of the wall on " +
+                   wall.line + ", which is " + lengthWords(project, whole) + " long. ";
     const bool byBit = first.regime != Regime::Bored && second.regime != Regime::Bored;
-    finding.text += byBit ? "A bit of " + atMostWords(project, 2 * solved.bitRadius * whole / (start + end)) +
-                                " or less lets both fit; or make this wall " + atLeastWords(project, start + end) + " or longer."
-                          : "Make this wall " + atLeastWords(project, start + end) + " or longer, or the bores smaller.";
+    finding.text +=
+        byBit ? "A bit of " + atMostWords(project, 2 * solved.bitRadius * whole / (start + end)) +
+                    " or less lets both fit; or make this wall " + atLeastWords(project, start + end) +
+                    " or longer."
+              : "Make this wall " + atLeastWords(project, start + end) + " or longer, or the bores smaller.";
     return finding;
 }
 
-std::optional<Finding> pointed(const Project& project, const Solved& solved, const SolvedCutout& cutout, const Corner& corner) {
+std::optional<Finding> pointed(const Project& project, const Solved& solved, const SolvedCutout& cutout,
+                               const Corner& corner) {
     const auto crossed = crossedAbove(corner.shortBy, limitsOf("corner-short", project));
     if (corner.angle >= 180 || !crossed) {
         return std::nullopt;
@@ -159,10 +174,11 @@ std::optional<Finding> pointed(const Project& project, const Solved& solved, con
     finding.limit = crossed->limit;
     const bool bored = corner.regime == Regime::Bored;
     const double size = 2 * (bored ? corner.radius : solved.bitRadius) * crossed->limit / corner.shortBy;
-    finding.text = "The " + cornerName(corner) + " is sharp, " + angleWords(corner.angle) + ": its arc stops " +
-                   lengthWords(project, corner.shortBy) + " short of the drawn point, more than " +
-                   lengthWords(project, crossed->limit) + ". Cut the point by hand, or take a " + (bored ? "bore" : "bit") +
-                   " of " + atMostWords(project, size) + " or less.";
+    finding.text = "The " + cornerName(corner) + " is sharp, " + angleWords(corner.angle) +
+                   ": its arc stops " + lengthWords(project, corner.shortBy) +
+                   " short of the drawn point, more than " + lengthWords(project, crossed->limit) +
+                   ". Cut the point by hand, or take a " + (bored ? "bore" : "bit") + " of " +
+                   atMostWords(project, size) + " or less.";
     return finding;
 }
 
@@ -173,7 +189,8 @@ std::optional<Finding> wantedSharp(const Project& project, const SolvedCutout& c
     }
     const Corner* worst = nullptr;
     for (const Corner& corner : cutout.corners) {
-        const bool below = corner.angle < 180 && !crossedAbove(corner.shortBy, limitsOf("corner-short", project));
+        const bool below =
+            corner.angle < 180 && !crossedAbove(corner.shortBy, limitsOf("corner-short", project));
         if (below && corner.shortBy > 0 && (worst == nullptr || corner.shortBy > worst->shortBy)) {
             worst = &corner;
         }
@@ -184,7 +201,8 @@ std::optional<Finding> wantedSharp(const Project& project, const SolvedCutout& c
     Finding finding = atCorner(cutout, *worst, "corner-short", Severity::Note);
     finding.value = worst->shortBy;
     finding.text = "Cutout " + cutout.id + " is wanted with sharp corners, but its arcs stop up to " +
-                   lengthWords(project, worst->shortBy) + " short of the drawn points. Square them by hand, or ask for corners of " +
+                   lengthWords(project, worst->shortBy) +
+                   " short of the drawn points. Square them by hand, or ask for corners of " +
                    lengthWords(project, worst->radius) + ".";
     return finding;
 }

@@ -37,8 +37,8 @@ std::vector<Finding> drawingFindings(const Project& project, const Solved& solve
             finding.severity = Severity::Stop;
             finding.at = doubt.at;
             finding.cutout = cutout.id;
-            finding.text = sentence(doubt.what) + " Move a line that comes near " + placeWords(project, doubt.at) +
-                           " by " + lengthWords(project, 0.01) + " or more.";
+            finding.text = sentence(doubt.what) + " Move a line that comes near " +
+                           placeWords(project, doubt.at) + " by " + lengthWords(project, 0.01) + " or more.";
             all.push_back(finding);
         }
     }

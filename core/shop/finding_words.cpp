@@ -15,7 +15,8 @@ constexpr double kSlack = 1e-9;  // a length that is a whole step stays on it
 
 std::string decimal(double number, int places) {
     std::array<char, 64> text{};
-    const auto end = std::to_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed, places);
+    const auto end =
+        std::to_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed, places);
     return {text.data(), end.ptr};
 }
 
@@ -53,7 +54,8 @@ std::string listWords(const std::vector<std::string>& names) {
 }
 
 std::string placeWords(const Project& project, Point place) {
-    return lengthWords(project, place.x) + " from the left and " + lengthWords(project, place.y) + " from the bottom";
+    return lengthWords(project, place.x) + " from the left and " + lengthWords(project, place.y) +
+           " from the bottom";
 }
 
 }  // namespace kerfwall

@@ -10,10 +10,10 @@ namespace {
 
 // In the order of the report's table.
 constexpr std::array<std::string_view, 35> kCodes{
-    "corner-groove", "corner-overlap", "corner-short", "narrow",      "drawing",    "wall-nick",
+    "corner-groove", "corner-overlap", "corner-short", "narrow",      "drawing",     "wall-nick",
     "wall-lost",     "web-thin",       "wall-low",     "rough-room",  "border-thin", "drill-wide",
     "arm-flex",      "hole-through",   "hole-wall",    "hole-kerf",   "clamp-reach", "bit-short",
-    "bush-corner",   "bush-fit",       "web-ride",     "first-pass",  "work-size",  "work-uncut",
+    "bush-corner",   "bush-fit",       "web-ride",     "first-pass",  "work-size",   "work-uncut",
     "work-heavy",    "runout",         "bore-missing", "edge-untrue", "bench-limit", "small-stock",
     "base-tips",     "run-in",         "grain",        "fence-side",  "unsure"};
 

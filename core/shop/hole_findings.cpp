@@ -34,7 +34,8 @@ std::string holeName(const Project& project, std::size_t index) {
 std::optional<Finding> through(const Project& project, const Solved& solved, std::size_t index) {
     const ClampHole& hole = project.clampHoles[index];
     const OutlinePiece axis = axisOf(project.panel, hole);
-    const double across = hole.edge == Edge::Left || hole.edge == Edge::Right ? project.panel.width : project.panel.height;
+    const double across =
+        hole.edge == Edge::Left || hole.edge == Edge::Right ? project.panel.width : project.panel.height;
     double ahead = std::max(0.0, across - hole.depth);
     std::string what = "the opposite edge";
     std::string cutoutId;
@@ -64,12 +65,15 @@ std::optional<Finding> through(const Project& project, const Solved& solved, std
     const double wish = std::max(limits.care.value_or(0), limits.stop.value_or(0));
     const double shallower = wish - ahead;
     finding.text = holeName(project, index) +
-                   (ahead > 0 ? " ends " + lengthWords(project, ahead) + " from " + what + ", less than " + lengthWords(project, crossed->limit)
-                              : " runs into " + what + ", with less than " + lengthWords(project, crossed->limit) + " of wood at its point") +
+                   (ahead > 0 ? " ends " + lengthWords(project, ahead) + " from " + what + ", less than " +
+                                    lengthWords(project, crossed->limit)
+                              : " runs into " + what + ", with less than " +
+                                    lengthWords(project, crossed->limit) + " of wood at its point") +
                    ". " +
                    (ahead > 0 && shallower < hole.depth
                         ? "Drill it " + atMostWords(project, hole.depth - shallower) + " deep or less."
-                        : "Drill it shallower, or move it along the edge, so that " + lengthWords(project, wish) + " of wood is left.");
+                        : "Drill it shallower, or move it along the edge, so that " +
+                              lengthWords(project, wish) + " of wood is left.");
     return finding;
 }
 
@@ -85,10 +89,12 @@ double widthAtFloor(const Panel& panel, const ClampHole& hole, double floor) {
     return above <= 0 ? hole.diameter : 2 * std::sqrt((radius - above) * (radius + above));
 }
 
-bool crosses(const Project& project, const ClampHole& hole, const SolvedLine& line, const Kerf& kerf, double width) {
+bool crosses(const Project& project, const ClampHole& hole, const SolvedLine& line, const Kerf& kerf,
+             double width) {
     const OutlinePiece axis = axisOf(project.panel, hole);
     return width > 0 && hole.depth > 0 &&
-           overlapInPlan(stripRound(axis.from, axis.to, width), bandOf(line, kerf, kerf.fullFrom, kerf.fullTo));
+           overlapInPlan(stripRound(axis.from, axis.to, width),
+                         bandOf(line, kerf, kerf.fullFrom, kerf.fullTo));
 }
 
 std::optional<Finding> kerfed(const Project& project, const Solved& solved, std::size_t index) {
@@ -98,7 +104,8 @@ std::optional<Finding> kerfed(const Project& project, const Solved& solved, std:
     const Kerf* deepest = nullptr;
     for (const SolvedLine& line : solved.lines) {
         for (const Kerf& kerf : line.kerfs) {
-            const double width = kerf.depth > begins + kOnLimit ? widthAtFloor(project.panel, hole, kerf.depth) : 0;
+            const double width =
+                kerf.depth > begins + kOnLimit ? widthAtFloor(project.panel, hole, kerf.depth) : 0;
             if (!crosses(project, hole, line, kerf, width)) {
                 continue;
             }
@@ -115,14 +122,17 @@ std::optional<Finding> kerfed(const Project& project, const Solved& solved, std:
     finding.lines = lines;
     finding.value = deepest->depth;
     finding.limit = begins;
-    finding.text = "The kerf of " + listWords(lines) + ", " + lengthWords(project, deepest->depth) + " deep, runs into clamp hole " +
-                   (hole.id.empty() ? std::to_string(index + 1) : hole.id) + ", which begins " + lengthWords(project, begins) +
-                   " below the layout face. ";
-    const double lower = deepest->depth + startingLimits("hole-wall", project).care.value_or(0) + hole.diameter / 2;
+    finding.text = "The kerf of " + listWords(lines) + ", " + lengthWords(project, deepest->depth) +
+                   " deep, runs into clamp hole " + (hole.id.empty() ? std::to_string(index + 1) : hole.id) +
+                   ", which begins " + lengthWords(project, begins) + " below the layout face. ";
+    const double lower =
+        deepest->depth + startingLimits("hole-wall", project).care.value_or(0) + hole.diameter / 2;
     const double under = project.panel.thickness - lower - hole.diameter / 2;
     finding.text += under >= startingLimits("hole-wall", project).care.value_or(0)
-                        ? "Drill it with its axis " + atLeastWords(project, lower) + " below the layout face, or move it clear of the kerf."
-                        : "Move it along the edge by " + atLeastWords(project, hole.diameter + deepest->width) +
+                        ? "Drill it with its axis " + atLeastWords(project, lower) +
+                              " below the layout face, or move it clear of the kerf."
+                        : "Move it along the edge by " +
+                              atLeastWords(project, hole.diameter + deepest->width) +
                               " or more to clear the kerf, or end it short of it.";
     return finding;
 }
@@ -177,7 +187,8 @@ void keepBesideHoles(Wood& least, const Project& project, std::size_t index) {
         }
         const OutlinePiece otherAxis = axisOf(project.panel, other);
         const Gap gap = gapBetween(axis, otherAxis);
-        const double apart = std::hypot(gap.distance, heightOf(project.panel, hole) - heightOf(project.panel, other));
+        const double apart =
+            std::hypot(gap.distance, heightOf(project.panel, hole) - heightOf(project.panel, other));
         const std::string name = other.id.empty() ? std::to_string(i + 1) : other.id;
         const double flanks = (isBeforePoint(axis, gap.first) ? hole.diameter / 2 : 0) +
                               (isBeforePoint(otherAxis, gap.second) ? other.diameter / 2 : 0);
@@ -213,9 +224,11 @@ std::string wallRemedy(const Project& project, const ClampHole& hole, const Wood
     const double thicker = hole.diameter + 2 * wish;
     const std::string panel = "a panel of " + atLeastWords(project, thicker) + " or more";
     if (project.panel.thickness >= thicker) {
-        return "Put its axis " + lengthWords(project, project.panel.thickness / 2) + " below the layout face.";
+        return "Put its axis " + lengthWords(project, project.panel.thickness / 2) +
+               " below the layout face.";
     }
-    return room > 0 ? "Take a drill of " + atMostWords(project, room) + " or less, or " + panel + "." : "Take " + panel + ".";
+    return room > 0 ? "Take a drill of " + atMostWords(project, room) + " or less, or " + panel + "."
+                    : "Take " + panel + ".";
 }
 
 std::optional<Finding> thinWall(const Project& project, const Solved& solved, std::size_t index) {

@@ -20,7 +20,8 @@ struct LimitPair {
 /// thickness, wall-low on the bearing) they are worked out for it.
 /// Between two openings `border-thin` starts from 15 and 8 instead of 25 and 10.
 /// Source    common practice, no source.
-[[nodiscard]] LimitPair startingLimits(std::string_view code, const Project& project, bool betweenOpenings = false);
+[[nodiscard]] LimitPair startingLimits(std::string_view code, const Project& project,
+                                       bool betweenOpenings = false);
 
 /// The same with what the project's `limits` say in their place; a limit for `border-thin` replaces the
 /// one to the edges and the one between openings.

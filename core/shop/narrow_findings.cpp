@@ -28,7 +28,8 @@ void measure(Finding& finding, double value, double limit) {
 // The walls that stand nearest to one another across the cutout.
 std::vector<LineId> nearestWalls(const SolvedCutout& cutout) {
     const auto least = std::ranges::min_element(cutout.sizes, {}, &FacingSize::distance);
-    return least == cutout.sizes.end() ? std::vector<LineId>{} : std::vector<LineId>{least->first, least->second};
+    return least == cutout.sizes.end() ? std::vector<LineId>{}
+                                       : std::vector<LineId>{least->first, least->second};
 }
 
 std::string moveRemedy(const Project& project, double width, double needed) {
@@ -42,12 +43,13 @@ Finding doesNotFit(const Project& project, const Solved& solved, const SolvedCut
     finding.lines = nearestWalls(cutout);
     if (cutout.widest < bit) {
         measure(finding, cutout.widest, bit);
-        finding.text = "The trimming bit of " + lengthWords(project, bit) + " does not fit into cutout " + cutout.id +
-                       ", which is " + lengthWords(project, cutout.widest) + " wide. " + moveRemedy(project, cutout.widest, bit);
+        finding.text = "The trimming bit of " + lengthWords(project, bit) + " does not fit into cutout " +
+                       cutout.id + ", which is " + lengthWords(project, cutout.widest) + " wide. " +
+                       moveRemedy(project, cutout.widest, bit);
         return finding;
     }
-    finding.text = "The trimming bit of " + lengthWords(project, bit) + " finds no place in cutout " + cutout.id +
-                   ". Take a smaller bit, or move a line by 1 mm or more.";
+    finding.text = "The trimming bit of " + lengthWords(project, bit) + " finds no place in cutout " +
+                   cutout.id + ". Take a smaller bit, or move a line by 1 mm or more.";
     return finding;
 }
 
@@ -104,17 +106,20 @@ Finding cannotPass(const Project& project, const Solved& solved, const SolvedCut
     const auto gap = betweenParts(cutout.opening);
     const Point place = gap ? 0.5 * (gap->first + gap->second) : cutout.widestAt;
     Finding finding = narrow(cutout, Severity::Stop, place);
-    const std::string start = "The trimming bit of " + lengthWords(project, bit) + " cannot pass through cutout " + cutout.id;
+    const std::string start =
+        "The trimming bit of " + lengthWords(project, bit) + " cannot pass through cutout " + cutout.id;
     if (const auto neck = neckNear(cutout, place, bit)) {
         measure(finding, neck->gap.distance, bit);
         finding.lines = neck->lines;
         finding.at = 0.5 * (neck->gap.first + neck->gap.second);
-        finding.text = start + ": between " + listWords(neck->lines) + " it is " + lengthWords(project, neck->gap.distance) +
-                       " wide. " + moveRemedy(project, neck->gap.distance, bit);
+        finding.text = start + ": between " + listWords(neck->lines) + " it is " +
+                       lengthWords(project, neck->gap.distance) + " wide. " +
+                       moveRemedy(project, neck->gap.distance, bit);
         return finding;
     }
     finding.text = start + ": it falls into " + std::to_string(cutout.parts) +
-                   " parts. Take a smaller bit, or widen it to " + atLeastWords(project, bit) + " or more between them.";
+                   " parts. Take a smaller bit, or widen it to " + atLeastWords(project, bit) +
+                   " or more between them.";
     return finding;
 }
 
@@ -123,7 +128,8 @@ std::optional<OutlinePiece> mouthOf(const SolvedCutout& cutout) {
     std::optional<OutlinePiece> widest;
     for (const OutlineLoop& loop : cutout.drawn.loops) {
         for (const OutlinePiece& piece : loop) {
-            const bool onEdge = std::ranges::any_of(kEdges, [&](Edge edge) { return piece.on == edgeName(edge); });
+            const bool onEdge =
+                std::ranges::any_of(kEdges, [&](Edge edge) { return piece.on == edgeName(edge); });
             if (onEdge && (!widest || distance(piece.from, piece.to) > distance(widest->from, widest->to))) {
                 widest = piece;
             }
@@ -135,17 +141,21 @@ std::optional<OutlinePiece> mouthOf(const SolvedCutout& cutout) {
 Finding mouthTooNarrow(const Project& project, const Solved& solved, const SolvedCutout& cutout) {
     const double bit = 2 * solved.bitRadius;
     const auto mouth = mouthOf(cutout);
-    Finding finding = narrow(cutout, Severity::Care, mouth ? 0.5 * (mouth->from + mouth->to) : cutout.widestAt);
-    const std::string start = "The mouth of cutout " + cutout.id + " at the panel's edge is too narrow for the bit of " +
+    Finding finding =
+        narrow(cutout, Severity::Care, mouth ? 0.5 * (mouth->from + mouth->to) : cutout.widestAt);
+    const std::string start = "The mouth of cutout " + cutout.id +
+                              " at the panel's edge is too narrow for the bit of " +
                               lengthWords(project, bit) + " to leave by";
     if (mouth && distance(mouth->from, mouth->to) < bit) {
         const double width = distance(mouth->from, mouth->to);
         measure(finding, width, bit);
-        finding.text = start + ": it is " + lengthWords(project, width) + " wide. Start and end inside, and saw the mouth; or widen it by " +
+        finding.text = start + ": it is " + lengthWords(project, width) +
+                       " wide. Start and end inside, and saw the mouth; or widen it by " +
                        atLeastWords(project, bit - width) + " or more.";
         return finding;
     }
-    finding.text = start + ". Start and end inside, and saw the mouth; or widen it beyond " + lengthWords(project, bit) + ".";
+    finding.text = start + ". Start and end inside, and saw the mouth; or widen it beyond " +
+                   lengthWords(project, bit) + ".";
     return finding;
 }
 
@@ -153,8 +163,8 @@ Finding bushDoesNotFit(const Project& project, const Solved& solved, const Solve
     const std::string guide = project.use.byBush ? "bush" : "bearing";
     Finding finding = narrow(cutout, Severity::Stop, cutout.widestAt);
     finding.lines = nearestWalls(cutout);
-    finding.text = "The " + guide + " of " + lengthWords(project, solved.use.guide) + " does not enter cutout " + cutout.id +
-                   " of the finished template. ";
+    finding.text = "The " + guide + " of " + lengthWords(project, solved.use.guide) +
+                   " does not enter cutout " + cutout.id + " of the finished template. ";
     if (cutout.widest < solved.use.guide) {
         measure(finding, cutout.widest, solved.use.guide);
         finding.text += "It is " + lengthWords(project, cutout.widest) + " wide: take a " + guide + " of " +

@@ -11,10 +11,14 @@ OutlinePiece edgePiece(const Panel& panel, Edge edge) {
     const Point topRight{panel.width, panel.height};
     const Point topLeft{0, panel.height};
     switch (edge) {
-        case Edge::Bottom: return straight(bottomLeft, bottomRight);
-        case Edge::Right: return straight(bottomRight, topRight);
-        case Edge::Top: return straight(topRight, topLeft);
-        case Edge::Left: return straight(topLeft, bottomLeft);
+        case Edge::Bottom:
+            return straight(bottomLeft, bottomRight);
+        case Edge::Right:
+            return straight(bottomRight, topRight);
+        case Edge::Top:
+            return straight(topRight, topLeft);
+        case Edge::Left:
+            return straight(topLeft, bottomLeft);
     }
     return {};
 }
@@ -26,6 +30,8 @@ OutlinePiece axisOf(const Panel& panel, const ClampHole& hole) {
     return straight(mouth, mouth + hole.depth * leftOf(along));
 }
 
-double heightOf(const Panel& panel, const ClampHole& hole) { return hole.height.value_or(panel.thickness / 2); }
+double heightOf(const Panel& panel, const ClampHole& hole) {
+    return hole.height.value_or(panel.thickness / 2);
+}
 
 }  // namespace kerfwall

@@ -39,8 +39,9 @@ std::optional<Finding> webUnderKerfs(const Project& project, const Solved& solve
     finding.text = "Only " + lengthWords(project, web) + " of the panel is left under the kerfs, less than " +
                    lengthWords(project, crossed->limit) + ". ";
     const double depth = project.panel.thickness - needed;
-    finding.text += depth > 0 ? "Saw " + atMostWords(project, depth) + " deep or less, or take a thicker panel."
-                              : "Take a panel of " + atLeastWords(project, solved.kerfDepth + needed) + " or more.";
+    finding.text += depth > 0
+                        ? "Saw " + atMostWords(project, depth) + " deep or less, or take a thicker panel."
+                        : "Take a panel of " + atLeastWords(project, solved.kerfDepth + needed) + " or more.";
     return finding;
 }
 
@@ -96,11 +97,13 @@ std::optional<Finding> webUnderGroove(const Project& project, const Solved& solv
         finding.lines = {*line};
     }
     const double needed = std::max(limits.care.value_or(0), limits.stop.value_or(0));
-    finding.text = "The groove of fence " + std::to_string(index + 1) + " leaves " + lengthWords(project, std::max(web, 0.0)) +
-                   " of the panel at its thinnest, less than " + lengthWords(project, crossed->limit) + ". ";
+    finding.text = "The groove of fence " + std::to_string(index + 1) + " leaves " +
+                   lengthWords(project, std::max(web, 0.0)) + " of the panel at its thinnest, less than " +
+                   lengthWords(project, crossed->limit) + ". ";
     const double depth = fence.groove - (needed - web);
     finding.text += depth > 0 ? "Cut the groove " + atMostWords(project, depth) + " deep or less."
-                              : "Leave the groove out, or take a panel " + atLeastWords(project, needed - web) + " thicker.";
+                              : "Leave the groove out, or take a panel " +
+                                    atLeastWords(project, needed - web) + " thicker.";
     return finding;
 }
 
@@ -111,9 +114,11 @@ std::optional<Finding> lowWall(const Project& project, const Solved& solved) {
         return std::nullopt;
     }
     Finding finding = measured("wall-low", crossed->severity, solved.kerfDepth, crossed->limit);
-    finding.text = "The kerfs are " + lengthWords(project, solved.kerfDepth) + " deep, less than " + lengthWords(project, crossed->limit) +
-                   ": too low a wall for a bearing " + lengthWords(project, bearing) + " long. Saw " +
-                   atLeastWords(project, bearing + kAboveFloor) + " deep, or take a bit with a shorter bearing.";
+    finding.text = "The kerfs are " + lengthWords(project, solved.kerfDepth) + " deep, less than " +
+                   lengthWords(project, crossed->limit) + ": too low a wall for a bearing " +
+                   lengthWords(project, bearing) + " long. Saw " +
+                   atLeastWords(project, bearing + kAboveFloor) +
+                   " deep, or take a bit with a shorter bearing.";
     return finding;
 }
 
@@ -124,8 +129,8 @@ std::optional<Finding> shortBit(const Project& project, const Solved& solved) {
         finding.code = "bit-short";
         finding.severity = Severity::Stop;
         finding.text = "There is no trimming bit on the bench; the outline is shown for one of " +
-                       lengthWords(project, trimBitOf(project).diameter) + ". Add yours, with a cutting length of " +
-                       atLeastWords(project, needed) + " or more.";
+                       lengthWords(project, trimBitOf(project).diameter) +
+                       ". Add yours, with a cutting length of " + atLeastWords(project, needed) + " or more.";
         return finding;
     }
     const double cutting = trimBitOf(project).cuttingLength;
@@ -134,9 +139,11 @@ std::optional<Finding> shortBit(const Project& project, const Solved& solved) {
     }
     Finding finding = measured("bit-short", Severity::Stop, cutting, needed);
     finding.text = "The trimming bit cuts over " + lengthWords(project, cutting) + ", but with its bearing " +
-                   lengthWords(project, kAboveFloor) + " above the kerf's floor it must cut " + lengthWords(project, needed) +
-                   " to reach through the panel. Take a bit with a cutting length of " + atLeastWords(project, needed) +
-                   " or more, or saw the kerfs " + atLeastWords(project, needed - cutting) + " deeper.";
+                   lengthWords(project, kAboveFloor) + " above the kerf's floor it must cut " +
+                   lengthWords(project, needed) +
+                   " to reach through the panel. Take a bit with a cutting length of " +
+                   atLeastWords(project, needed) + " or more, or saw the kerfs " +
+                   atLeastWords(project, needed - cutting) + " deeper.";
     return finding;
 }
 

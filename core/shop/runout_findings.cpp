@@ -18,8 +18,8 @@ constexpr double kAboveFloor = 1;  // mm: the bearing runs this far above the ke
 struct End {
     const SolvedLine& line;
     const Kerf& kerf;
-    double full = 0;   // mm along the line, where the full depth ends
-    double way = 1;    // +1 towards the line's end, -1 towards its start
+    double full = 0;     // mm along the line, where the full depth ends
+    double way = 1;      // +1 towards the line's end, -1 towards its start
     double surface = 0;  // length on the layout face
 };
 
@@ -50,13 +50,16 @@ double roomBefore(const End& end, double reach, const std::function<bool(const P
 }
 
 void keepGraver(std::optional<Met>& worst, Met met) {
-    const bool graver = !worst || met.severity < worst->severity || (met.severity == worst->severity && met.room < worst->room);
+    const bool graver = !worst || met.severity < worst->severity ||
+                        (met.severity == worst->severity && met.room < worst->room);
     if (graver) {
         worst = std::move(met);
     }
 }
 
-bool isOwnWall(const End& end, const Wall& wall) { return wall.line == end.line.id && wall.waste == end.kerf.side; }
+bool isOwnWall(const End& end, const Wall& wall) {
+    return wall.line == end.line.id && wall.waste == end.kerf.side;
+}
 
 // The walls that meet the kerf's own walls in a corner: its end belongs there.
 bool meetsInCorner(const End& end, const SolvedCutout& cutout, const Wall& wall) {
@@ -73,29 +76,41 @@ void meetWalls(std::optional<Met>& worst, const End& end, const SolvedCutout& cu
         }
         const auto meets = [&](const PlanShape& band) { return overlapInPlan(band, {wall.from, wall.to}); };
         if (meets(bandOver(end, reach))) {
-            keepGraver(worst, {Severity::Stop, roomBefore(end, reach, meets), "the wall on " + wall.line, cutout.id, {}, wall.line});
+            keepGraver(worst, {Severity::Stop,
+                               roomBefore(end, reach, meets),
+                               "the wall on " + wall.line,
+                               cutout.id,
+                               {},
+                               wall.line});
         }
     }
 }
 
-void meetCutout(std::optional<Met>& worst, const Project& project, const End& end, const SolvedCutout& cutout) {
+void meetCutout(std::optional<Met>& worst, const Project& project, const End& end,
+                const SolvedCutout& cutout) {
     if (std::ranges::any_of(cutout.walls, [&](const Wall& wall) { return isOwnWall(end, wall); })) {
         meetWalls(worst, end, cutout, end.surface);
         return;
     }
-    meetWalls(worst, end, cutout, std::min(end.surface, roundReach(end.kerf, bladeRadiusOf(project, end.kerf), end.kerf.depth - kAboveFloor)));
+    meetWalls(worst, end, cutout,
+              std::min(end.surface,
+                       roundReach(end.kerf, bladeRadiusOf(project, end.kerf), end.kerf.depth - kAboveFloor)));
     const auto meets = [&](const PlanShape& band) {
-        return std::ranges::any_of(cutout.faces, [&](const PlanShape& face) { return overlapInPlan(band, face); });
+        return std::ranges::any_of(cutout.faces,
+                                   [&](const PlanShape& face) { return overlapInPlan(band, face); });
     };
     if (meets(bandOver(end, end.surface))) {
-        keepGraver(worst, {Severity::Care, roomBefore(end, end.surface, meets), "cutout " + cutout.id, cutout.id, {}, {}});
+        keepGraver(
+            worst,
+            {Severity::Care, roomBefore(end, end.surface, meets), "cutout " + cutout.id, cutout.id, {}, {}});
     }
 }
 
 void meetHole(std::optional<Met>& worst, const Project& project, const End& end, std::size_t index) {
     const ClampHole& hole = project.clampHoles[index];
     const double begins = heightOf(project.panel, hole) - hole.diameter / 2;
-    const double reach = std::min(end.surface, roundReach(end.kerf, bladeRadiusOf(project, end.kerf), begins));
+    const double reach =
+        std::min(end.surface, roundReach(end.kerf, bladeRadiusOf(project, end.kerf), begins));
     if (hole.depth <= 0 || reach <= 0) {
         return;
     }
@@ -104,7 +119,8 @@ void meetHole(std::optional<Met>& worst, const Project& project, const End& end,
     const auto meets = [&](const PlanShape& band) { return overlapInPlan(band, bore); };
     if (meets(bandOver(end, reach))) {
         const std::string name = hole.id.empty() ? std::to_string(index + 1) : hole.id;
-        keepGraver(worst, {Severity::Care, roomBefore(end, reach, meets), "clamp hole " + name, "", index, {}});
+        keepGraver(worst,
+                   {Severity::Care, roomBefore(end, reach, meets), "clamp hole " + name, "", index, {}});
     }
 }
 
@@ -124,8 +140,9 @@ Finding runout(const Project& project, const End& end, const Met& met) {
     finding.unit = "mm";
     const double depth = end.kerf.depth;
     const double blade = met.room * met.room / depth + depth;
-    finding.text = "The stopped kerf of " + end.line.id + " runs out over " + lengthWords(project, end.surface) + " and meets " +
-                   met.what + "; there is room for " + lengthWords(project, met.room) + ". Stop it " +
+    finding.text = "The stopped kerf of " + end.line.id + " runs out over " +
+                   lengthWords(project, end.surface) + " and meets " + met.what + "; there is room for " +
+                   lengthWords(project, met.room) + ". Stop it " +
                    atLeastWords(project, end.surface - met.room) + " earlier and finish the wall by hand";
     finding.text += blade >= 80 ? ", or take a blade of " + atMostWords(project, blade) + " or less." : ".";
     return finding;
@@ -154,7 +171,8 @@ std::vector<Finding> runoutFindings(const Project& project, const Solved& solved
     for (const SolvedLine& line : solved.lines) {
         for (const Kerf& kerf : line.kerfs) {
             if (kerf.stopped) {
-                lookAt(all, project, solved, {line, kerf, kerf.fullFrom, -1, kerf.fullFrom - kerf.surfaceFrom});
+                lookAt(all, project, solved,
+                       {line, kerf, kerf.fullFrom, -1, kerf.fullFrom - kerf.surfaceFrom});
                 lookAt(all, project, solved, {line, kerf, kerf.fullTo, 1, kerf.surfaceTo - kerf.fullTo});
             }
         }

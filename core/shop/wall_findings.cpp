@@ -18,20 +18,24 @@ bool canStop(const Saw& saw) { return saw.kind == SawKind::GuideRail || saw.kind
 
 std::string nickRemedy(const Project& project, const Solved& solved, const std::vector<LineId>& crossing) {
     if (crossing.empty()) {
-        return "Stop the kerf that crosses here, or move it " + atLeastWords(project, 2 * solved.bitRadius) + " away.";
+        return "Stop the kerf that crosses here, or move it " + atLeastWords(project, 2 * solved.bitRadius) +
+               " away.";
     }
     const std::string kerf = "the kerf of " + listWords(crossing);
     const Bench& bench = benchOf(project);
     const auto saw = std::ranges::find_if(bench.saws, canStop);
     if (saw == bench.saws.end()) {
-        return "No saw on the bench can stop short: lay " + listWords(crossing) + " so that it passes this cutout by " +
-               atLeastWords(project, 2 * solved.bitRadius) + " or more.";
+        return "No saw on the bench can stop short: lay " + listWords(crossing) +
+               " so that it passes this cutout by " + atLeastWords(project, 2 * solved.bitRadius) +
+               " or more.";
     }
-    return "Stop " + kerf + " with saw " + saw->id + " at least " + atLeastWords(project, runOut(saw->blade, solved.kerfDepth)) +
+    return "Stop " + kerf + " with saw " + saw->id + " at least " +
+           atLeastWords(project, runOut(saw->blade, solved.kerfDepth)) +
            " before this wall, the length its blade's round takes.";
 }
 
-Finding nick(const Project& project, const Solved& solved, const SolvedCutout& cutout, const Hollow& hollow, const Crossed& crossed) {
+Finding nick(const Project& project, const Solved& solved, const SolvedCutout& cutout, const Hollow& hollow,
+             const Crossed& crossed) {
     Finding finding;
     finding.code = "wall-nick";
     finding.severity = crossed.severity;
@@ -50,10 +54,11 @@ Finding nick(const Project& project, const Solved& solved, const SolvedCutout& c
         finding.lines.push_back(hollow.wall);
     }
     finding.lines.insert(finding.lines.end(), crossing.begin(), crossing.end());
-    finding.text = (crossing.empty() ? "A kerf" : "The kerf of " + listWords(crossing)) + " crosses " +
-                   (hollow.wall.empty() ? "the border of cutout " + cutout.id : "the wall on " + hollow.wall) +
-                   ": the bearing dips " + lengthWords(project, hollow.depth) + " into it, more than " +
-                   lengthWords(project, crossed.limit) + ". " + nickRemedy(project, solved, crossing);
+    finding.text =
+        (crossing.empty() ? "A kerf" : "The kerf of " + listWords(crossing)) + " crosses " +
+        (hollow.wall.empty() ? "the border of cutout " + cutout.id : "the wall on " + hollow.wall) +
+        ": the bearing dips " + lengthWords(project, hollow.depth) + " into it, more than " +
+        lengthWords(project, crossed.limit) + ". " + nickRemedy(project, solved, crossing);
     return finding;
 }
 
@@ -66,7 +71,8 @@ Finding lostWall(const Project& project, const SolvedCutout& cutout, const LostW
     finding.lines = {lost.line};
     finding.value = distance(lost.from, lost.to);
     finding.unit = "mm";
-    finding.text = "Kerfs lie on both sides of " + lost.line + ", so " + lengthWords(project, *finding.value) +
+    finding.text = "Kerfs lie on both sides of " + lost.line + ", so " +
+                   lengthWords(project, *finding.value) +
                    " of it keeps no wall for the bearing to ride on. Give each opening a line of its own, " +
                    lengthWords(project, kBetweenOpenings) + " or more apart, or stop one of the kerfs.";
     return finding;

@@ -12,12 +12,16 @@ namespace {
 constexpr double kOnEdge = 1e-9;  // mm
 
 bool liesOnPanel(const Panel& panel, Point place) {
-    return place.x >= -kOnEdge && place.y >= -kOnEdge && place.x <= panel.width + kOnEdge && place.y <= panel.height + kOnEdge;
+    return place.x >= -kOnEdge && place.y >= -kOnEdge && place.x <= panel.width + kOnEdge &&
+           place.y <= panel.height + kOnEdge;
 }
 
 bool runsAlongEdge(const Panel& panel, Point from, Point to) {
-    const auto both = [](double a, double b, double edge) { return std::abs(a - edge) <= kOnEdge && std::abs(b - edge) <= kOnEdge; };
-    return both(from.x, to.x, 0) || both(from.x, to.x, panel.width) || both(from.y, to.y, 0) || both(from.y, to.y, panel.height);
+    const auto both = [](double a, double b, double edge) {
+        return std::abs(a - edge) <= kOnEdge && std::abs(b - edge) <= kOnEdge;
+    };
+    return both(from.x, to.x, 0) || both(from.x, to.x, panel.width) || both(from.y, to.y, 0) ||
+           both(from.y, to.y, panel.height);
 }
 
 // The share of from -> to on the panel, as parameters; an empty one has first >= second.
@@ -26,8 +30,8 @@ std::pair<double, double> shareOnPanel(const Panel& panel, Point from, Point to)
     double first = 0;
     double second = 1;
     // Each side as "rise * t <= room".
-    const std::array sides{std::pair{-along.x, from.x}, std::pair{along.x, panel.width - from.x}, std::pair{-along.y, from.y},
-                           std::pair{along.y, panel.height - from.y}};
+    const std::array sides{std::pair{-along.x, from.x}, std::pair{along.x, panel.width - from.x},
+                           std::pair{-along.y, from.y}, std::pair{along.y, panel.height - from.y}};
     for (const auto& [rise, room] : sides) {
         if (rise > 0) {
             second = std::min(second, room / rise);
@@ -43,7 +47,8 @@ std::pair<double, double> shareOnPanel(const Panel& panel, Point from, Point to)
 }  // namespace
 
 bool liesInsidePanel(const Panel& panel, Point place) {
-    return place.x > kOnEdge && place.y > kOnEdge && place.x < panel.width - kOnEdge && place.y < panel.height - kOnEdge;
+    return place.x > kOnEdge && place.y > kOnEdge && place.x < panel.width - kOnEdge &&
+           place.y < panel.height - kOnEdge;
 }
 
 std::vector<OutlinePiece> clippedToPanel(const Panel& panel, const OutlineLoop& loop) {

@@ -38,13 +38,15 @@ const Corner* nearestCorner(const SolvedCutout& cutout, Point place) {
 
 // The wanted outline as far as the cutter can be asked for it: a corner rounder than wanted is not held
 // against its place and size.
-std::vector<OutlinePiece> askedFor(const Project& project, const Solved& solved, const SolvedCutout& cutout, const Wanted& wanted) {
+std::vector<OutlinePiece> askedFor(const Project& project, const Solved& solved, const SolvedCutout& cutout,
+                                   const Wanted& wanted) {
     const std::vector<Point> polygon = anticlockwise(wanted.outline);
     std::vector<double> radii;
     for (const Point& point : polygon) {
         const Corner* corner = nearestCorner(cutout, point);
         const bool rounded = corner != nullptr && corner->angle < 180;
-        const double left = rounded ? std::max(wanted.cornerRadius, radiusLeft(solved, *corner)) : wanted.cornerRadius;
+        const double left =
+            rounded ? std::max(wanted.cornerRadius, radiusLeft(solved, *corner)) : wanted.cornerRadius;
         radii.push_back(liesInsidePanel(project.panel, point) ? left : 0);
     }
     return clippedToPanel(project.panel, roundedLoop(polygon, radii));
@@ -53,13 +55,15 @@ std::vector<OutlinePiece> askedFor(const Project& project, const Solved& solved,
 std::vector<OutlinePiece> cutInWork(const SolvedCutout& cutout) {
     std::vector<OutlinePiece> pieces;
     for (const OutlineLoop& loop : cutout.work.loops) {
-        std::ranges::copy_if(loop, std::back_inserter(pieces), [](const OutlinePiece& piece) { return !liesOnEdge(piece); });
+        std::ranges::copy_if(loop, std::back_inserter(pieces),
+                             [](const OutlinePiece& piece) { return !liesOnEdge(piece); });
     }
     return pieces;
 }
 
 const OutlinePiece& nearestPiece(const std::vector<OutlinePiece>& pieces, Point place) {
-    return *std::ranges::min_element(pieces, {}, [&](const OutlinePiece& piece) { return gapBetween(place, piece).distance; });
+    return *std::ranges::min_element(
+        pieces, {}, [&](const OutlinePiece& piece) { return gapBetween(place, piece).distance; });
 }
 
 const Wall* nearestWall(const SolvedCutout& cutout, Point place) {
@@ -80,7 +84,8 @@ struct Worst {
     bool tooSmall = false;
 };
 
-std::optional<Worst> worstOf(const std::vector<OutlinePiece>& work, const std::vector<OutlinePiece>& asked, const SolvedCutout& cutout) {
+std::optional<Worst> worstOf(const std::vector<OutlinePiece>& work, const std::vector<OutlinePiece>& asked,
+                             const SolvedCutout& cutout) {
     const auto ofWork = greatestMismatch(work, asked);
     const auto ofAsked = greatestMismatch(asked, work);
     if (!ofWork || !ofAsked) {
@@ -96,8 +101,8 @@ std::optional<Worst> worstOf(const std::vector<OutlinePiece>& work, const std::v
     return Worst{worst, isInside(wanted, worst.at)};
 }
 
-std::string sizeRemedy(const Project& project, const Solved& solved, const SolvedCutout& cutout, const Worst& worst,
-                       const OutlinePiece& piece, Finding& finding) {
+std::string sizeRemedy(const Project& project, const Solved& solved, const SolvedCutout& cutout,
+                       const Worst& worst, const OutlinePiece& piece, Finding& finding) {
     const double offset = (solved.use.guide - solved.use.cutter) / 2;
     if (piece.isArc) {
         return "There the cutter leaves a corner of " + lengthWords(project, piece.radius) +
@@ -117,11 +122,13 @@ std::string sizeRemedy(const Project& project, const Solved& solved, const Solve
     return text + ".";
 }
 
-std::optional<Finding> workSize(const Project& project, const Solved& solved, const SolvedCutout& cutout, const Wanted& wanted) {
+std::optional<Finding> workSize(const Project& project, const Solved& solved, const SolvedCutout& cutout,
+                                const Wanted& wanted) {
     const std::vector<OutlinePiece> work = cutInWork(cutout);
     const std::vector<OutlinePiece> asked = askedFor(project, solved, cutout, wanted);
     const auto worst = worstOf(work, asked, cutout);
-    const auto crossed = worst ? crossedAbove(worst->mismatch.distance, limitsOf("work-size", project)) : std::nullopt;
+    const auto crossed =
+        worst ? crossedAbove(worst->mismatch.distance, limitsOf("work-size", project)) : std::nullopt;
     if (!crossed) {
         return std::nullopt;
     }
@@ -133,10 +140,12 @@ std::optional<Finding> workSize(const Project& project, const Solved& solved, co
     finding.value = worst->mismatch.distance;
     finding.limit = crossed->limit;
     finding.unit = "mm";
-    finding.text = "What cutout " + cutout.id + " cuts in the work is up to " + lengthWords(project, worst->mismatch.distance) +
+    finding.text = "What cutout " + cutout.id + " cuts in the work is up to " +
+                   lengthWords(project, worst->mismatch.distance) +
                    (worst->tooSmall ? " smaller" : " larger") + " on a side than wanted, more than " +
                    lengthWords(project, crossed->limit) + ". ";
-    finding.text += sizeRemedy(project, solved, cutout, *worst, nearestPiece(work, worst->mismatch.at), finding);
+    finding.text +=
+        sizeRemedy(project, solved, cutout, *worst, nearestPiece(work, worst->mismatch.at), finding);
     return finding;
 }
 
@@ -153,10 +162,12 @@ const Corner* leastLikeWanted(const Solved& solved, const SolvedCutout& cutout, 
     return worst;
 }
 
-std::optional<Finding> bushCorner(const Project& project, const Solved& solved, const SolvedCutout& cutout, const Wanted& wanted) {
+std::optional<Finding> bushCorner(const Project& project, const Solved& solved, const SolvedCutout& cutout,
+                                  const Wanted& wanted) {
     const Corner* corner = leastLikeWanted(solved, cutout, wanted.cornerRadius);
     // A sharp corner that a bearing follows as it is trimmed is corner-short's to say.
-    if (corner == nullptr || (wanted.cornerRadius == 0 && solved.use.guide / 2 <= corner->radius + kOnLimit)) {
+    if (corner == nullptr ||
+        (wanted.cornerRadius == 0 && solved.use.guide / 2 <= corner->radius + kOnLimit)) {
         return std::nullopt;
     }
     const double left = radiusLeft(solved, *corner);
@@ -169,17 +180,20 @@ std::optional<Finding> bushCorner(const Project& project, const Solved& solved, 
     finding.value = left;
     finding.limit = wanted.cornerRadius;
     finding.unit = "mm";
-    finding.text = "At the corner of " + corner->first + " and " + corner->second + " the work gets a radius of " +
-                   lengthWords(project, left) + ", wanted is " + lengthWords(project, wanted.cornerRadius) + ". ";
+    finding.text = "At the corner of " + corner->first + " and " + corner->second +
+                   " the work gets a radius of " + lengthWords(project, left) + ", wanted is " +
+                   lengthWords(project, wanted.cornerRadius) + ". ";
     const double offset = (solved.use.guide - solved.use.cutter) / 2;
     if (wanted.cornerRadius > left) {
         const double bore = std::max(wanted.cornerRadius + offset, solved.use.guide / 2);
-        finding.text += "Bore the template's corner to a radius of " + lengthWords(project, bore) + ", or take a cutter of " +
-                        lengthWords(project, 2 * wanted.cornerRadius) + ".";
+        finding.text += "Bore the template's corner to a radius of " + lengthWords(project, bore) +
+                        ", or take a cutter of " + lengthWords(project, 2 * wanted.cornerRadius) + ".";
     } else if (wanted.cornerRadius > 0) {
-        finding.text += "Take a cutter of " + lengthWords(project, 2 * wanted.cornerRadius) + " or less and lay the lines for it, or finish the corner by hand.";
+        finding.text += "Take a cutter of " + lengthWords(project, 2 * wanted.cornerRadius) +
+                        " or less and lay the lines for it, or finish the corner by hand.";
     } else {
-        finding.text += "Square the corner by hand, or ask for corners of " + lengthWords(project, left) + ".";
+        finding.text +=
+            "Square the corner by hand, or ask for corners of " + lengthWords(project, left) + ".";
     }
     return finding;
 }
@@ -193,7 +207,8 @@ std::vector<Finding> workFindings(const Project& project, const Solved& solved) 
         if (!wanted || wanted->outline.size() < 3 || cutout.work.loops.empty()) {
             continue;
         }
-        for (auto finding : {workSize(project, solved, cutout, *wanted), bushCorner(project, solved, cutout, *wanted)}) {
+        for (auto finding :
+             {workSize(project, solved, cutout, *wanted), bushCorner(project, solved, cutout, *wanted)}) {
             if (finding) {
                 all.push_back(std::move(*finding));
             }
