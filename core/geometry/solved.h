@@ -42,7 +42,7 @@ struct SolvedLine {
     Point to;
     bool cut = true;
     std::vector<LineMark> marks;  ///< at `from`, then at `to`; a panel corner gives one mark on each edge
-    std::vector<Kerf> kerfs;      ///< at most one a side
+    std::vector<Kerf> kerfs;      ///< through: at most one a side; stopped: one for each run of walls
     bool operator==(const SolvedLine&) const = default;
 };
 

@@ -1,0 +1,591 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/geometry/arranged.h"
+
+#include <CGAL/Exact_predicates_exact_constructions_kernel.h>
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <map>
+#include <numbers>
+
+#include "core/geometry/solve.h"
+#include "core/geometry/tolerance.h"
+
+namespace kerfwall {
+namespace {
+
+using Kernel = CGAL::Exact_predicates_exact_constructions_kernel;
+using Number = Kernel::FT;
+
+/// The shortest decimal that reads back as `value`, taken exactly.
+Number exactly(double value) {
+    std::array<char, 40> text{};
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::scientific).ptr;
+    std::string digits;
+    int exponent = 0;
+    int decimals = 0;
+    bool afterPoint = false;
+    for (const char* at = text.data(); at != end; ++at) {
+        if (*at == 'e') {
+            std::from_chars(at[1] == '+' ? at + 2 : at + 1, end, exponent);
+            break;
+        }
+        if (*at == '.') {
+            afterPoint = true;
+            continue;
+        }
+        digits += *at;
+        decimals += afterPoint ? 1 : 0;
+    }
+    const int power = exponent - decimals;
+    const std::string zeros(static_cast<std::size_t>(std::abs(power)), '0');
+    return Number(Number::ET(power >= 0 ? digits + zeros + "/1" : digits + "/1" + zeros));
+}
+
+/// The double's own binary value, for what is irrational anyway.
+Number binary(double value) { return Number(value); }
+
+double rounded(const Number& value) { return CGAL::to_double(value.exact()); }
+
+struct ExactPoint {
+    Number x;
+    Number y;
+};
+
+Point rounded(const ExactPoint& p) { return {rounded(p.x), rounded(p.y)}; }
+
+/// An endless directed line through `p` along (dx, dy); left of it a x + b y + c > 0.
+struct ExactLine {
+    ExactPoint p;
+    Number dx;
+    Number dy;
+    Number c;
+
+    ExactLine() = default;
+    ExactLine(ExactPoint through, Number alongX, Number alongY)
+        : p(std::move(through)), dx(std::move(alongX)), dy(std::move(alongY)), c(dy * p.x - dx * p.y) {}
+
+    [[nodiscard]] CGAL::Sign sideOf(const ExactPoint& q) const { return CGAL::sign(dx * q.y - dy * q.x + c); }
+    [[nodiscard]] Point direction() const { return unit({CGAL::to_double(dx), CGAL::to_double(dy)}); }
+};
+
+CGAL::Sign turnBetween(const ExactLine& a, const ExactLine& b) { return CGAL::sign(a.dx * b.dy - a.dy * b.dx); }
+
+/// Requires  the lines are not parallel.
+ExactPoint crossingOf(const ExactLine& a, const ExactLine& b) {
+    const Number det = a.dx * b.dy - a.dy * b.dx;
+    return {(a.dx * b.c - b.dx * a.c) / det, (a.dy * b.c - b.dy * a.c) / det};
+}
+
+ExactPoint exactly(Point p) { return {exactly(p.x), exactly(p.y)}; }
+
+/// The panel's four edges as directed lines, the panel on their left, in the order of kEdges.
+struct ExactPanel {
+    Number width;
+    Number height;
+    std::array<ExactLine, 4> edges;
+
+    explicit ExactPanel(const Panel& panel) : width(exactly(panel.width)), height(exactly(panel.height)) {
+        edges = {ExactLine({0, 0}, 1, 0), ExactLine({width, 0}, 0, 1), ExactLine({width, height}, -1, 0),
+                 ExactLine({0, height}, 0, -1)};
+    }
+    [[nodiscard]] const ExactLine& edge(Edge e) const { return edges[static_cast<std::size_t>(e)]; }
+    [[nodiscard]] ExactPoint place(const EdgeMark& mark) const {
+        const ExactLine& e = edge(mark.edge);
+        const Number at = exactly(mark.at);
+        return {e.p.x + at * e.dx, e.p.y + at * e.dy};
+    }
+};
+
+Number toNanometre(double value) {
+    constexpr double kNanometresPerMillimetre = 1e6;
+    return Number(std::round(value * kNanometresPerMillimetre)) / Number(kNanometresPerMillimetre);
+}
+
+/// Through `p` and a second point 1000 mm on along `direction`, rounded to 1 nm.
+ExactLine towards(const ExactPoint& p, Point direction) {
+    constexpr double kFarOn = 1000;
+    const Point at = rounded(p);
+    const ExactPoint q{toNanometre(at.x + kFarOn * direction.x), toNanometre(at.y + kFarOn * direction.y)};
+    return {p, q.x - p.x, q.y - p.y};
+}
+
+class LineResolver {
+  public:
+    LineResolver(const Project& project, const ExactPanel& panel) : m_project(project), m_panel(panel) {
+        for (std::size_t i = 0; i < project.lines.size(); ++i) m_index[project.lines[i].id] = i;
+        m_lines.resize(project.lines.size());
+        m_state.resize(project.lines.size(), State::Fresh);
+    }
+
+    /// None where a crossing it stands on does not exist, or lines stand on one another in a ring.
+    const ExactLine* line(std::size_t index) {
+        if (m_state[index] == State::Fresh) {
+            m_state[index] = State::Busy;
+            const auto found = std::visit([this](const auto& place) { return laid(place); }, m_project.lines[index].place);
+            m_state[index] = found ? State::Known : State::Nowhere;
+            if (found) m_lines[index] = *found;
+        }
+        return m_state[index] == State::Known ? &m_lines[index] : nullptr;
+    }
+
+  private:
+    enum class State { Fresh, Busy, Known, Nowhere };
+
+    const ExactLine* named(const LineId& id) {
+        const auto found = m_index.find(id);
+        return found == m_index.end() ? nullptr : line(found->second);
+    }
+    const ExactLine* base(const Base& from) {
+        if (const auto* edge = std::get_if<Edge>(&from)) return &m_panel.edge(*edge);
+        return named(std::get<LineId>(from));
+    }
+    std::optional<ExactLine> laid(const ByOffset& place) {
+        const ExactLine* from = base(place.from);
+        if (!from) return std::nullopt;
+        const Number distance = exactly(place.distance);
+        const bool upright = CGAL::is_zero(from->dx);
+        if (upright || CGAL::is_zero(from->dy)) {
+            const Number sign = CGAL::is_positive(upright ? from->dy : from->dx) ? 1 : -1;
+            ExactPoint p = from->p;
+            (upright ? p.x : p.y) += upright ? Number(-sign * distance) : Number(sign * distance);
+            return ExactLine(p, from->dx, from->dy);
+        }
+        const Point away = place.distance * leftOf(from->direction());
+        return ExactLine({from->p.x + binary(away.x), from->p.y + binary(away.y)}, from->dx, from->dy);
+    }
+    std::optional<ExactLine> laid(const ByAngle& place) {
+        const ExactLine* from = base(place.from);
+        if (!from) return std::nullopt;
+        std::optional<ExactPoint> through;
+        if (const auto* point = std::get_if<Point>(&place.through)) {
+            through = exactly(*point);
+        } else {
+            const auto& crossing = std::get<CrossingOf>(place.through);
+            const ExactLine* first = named(crossing.first);
+            const ExactLine* second = named(crossing.second);
+            if (!first || !second || turnBetween(*first, *second) == CGAL::ZERO) return std::nullopt;
+            through = crossingOf(*first, *second);
+        }
+        const double eighths = place.angle / 45;
+        if (eighths == std::round(eighths)) {
+            Number dx = from->dx;
+            Number dy = from->dy;
+            const int turns = ((static_cast<int>(eighths) % 8) + 8) % 8;
+            for (int i = 0; i < turns; ++i) std::tie(dx, dy) = std::pair<Number, Number>(dx - dy, dx + dy);
+            return ExactLine(*through, dx, dy);
+        }
+        const double angle = place.angle * std::numbers::pi / 180;
+        const Point along = from->direction();
+        return towards(*through, std::cos(angle) * along + std::sin(angle) * leftOf(along));
+    }
+    std::optional<ExactLine> laid(const ByPoints& place) {
+        const ExactPoint p = exactly(place.p);
+        const ExactPoint q = exactly(place.q);
+        return ExactLine(p, q.x - p.x, q.y - p.y);
+    }
+    std::optional<ExactLine> laid(const ByMarks& place) {
+        const ExactPoint p = m_panel.place(place.a);
+        const ExactPoint q = m_panel.place(place.b);
+        if (p.x == q.x && p.y == q.y) return std::nullopt;
+        return ExactLine(p, q.x - p.x, q.y - p.y);
+    }
+    std::optional<ExactLine> laid(const ByMirror& place) {
+        const ExactLine* of = named(place.of);
+        if (!of) return std::nullopt;
+        ExactLine axis;
+        if (const auto* centre = std::get_if<Centre>(&place.about)) {
+            axis = *centre == Centre::Upright ? ExactLine({m_panel.width / 2, 0}, 0, 1)
+                                              : ExactLine({0, m_panel.height / 2}, 1, 0);
+        } else {
+            const ExactLine* about = named(std::get<LineId>(place.about));
+            if (!about) return std::nullopt;
+            axis = *about;
+        }
+        const Number square = axis.dx * axis.dx + axis.dy * axis.dy;
+        const Number off = (axis.dx * of->p.y - axis.dy * of->p.x + axis.c) / square;
+        const ExactPoint p{of->p.x + 2 * off * axis.dy, of->p.y - 2 * off * axis.dx};
+        const Number along = 2 * (axis.dx * of->dx + axis.dy * of->dy) / square;
+        const Number dx = along * axis.dx - of->dx;
+        const Number dy = along * axis.dy - of->dy;
+        const bool slanting = !CGAL::is_zero(axis.dx) && !CGAL::is_zero(axis.dy) &&
+                              CGAL::abs(axis.dx) != CGAL::abs(axis.dy);
+        if (slanting) return towards(p, unit({CGAL::to_double(dx), CGAL::to_double(dy)}));
+        return ExactLine(p, dx, dy);
+    }
+
+    const Project& m_project;
+    const ExactPanel& m_panel;
+    std::map<LineId, std::size_t> m_index;
+    std::vector<ExactLine> m_lines;
+    std::vector<State> m_state;
+};
+
+/// Where an endless line enters and leaves the panel.
+struct Chord {
+    ExactPoint from;
+    ExactPoint to;
+};
+
+/// None where the line has no length inside the panel (its edges are not inside).
+std::optional<Chord> chordOf(const ExactLine& line, const ExactPanel& panel) {
+    std::optional<ExactPoint> enters;
+    std::optional<ExactPoint> leaves;
+    // Along the line the left side of an edge is entered or left where they cross; keep the last
+    // entry and the first exit.
+    const auto param = [&](const ExactPoint& q) { return line.dx * q.x + line.dy * q.y; };
+    for (const ExactLine& edge : panel.edges) {
+        const CGAL::Sign turn = turnBetween(edge, line);
+        if (turn == CGAL::ZERO) {
+            if (edge.sideOf(line.p) != CGAL::POSITIVE) return std::nullopt;
+            continue;
+        }
+        ExactPoint at = crossingOf(line, edge);
+        if (turn == CGAL::POSITIVE) {
+            if (!enters || param(at) > param(*enters)) enters = std::move(at);
+        } else if (!leaves || param(at) < param(*leaves)) {
+            leaves = std::move(at);
+        }
+    }
+    if (!enters || !leaves || param(*enters) >= param(*leaves)) return std::nullopt;
+    return Chord{*enters, *leaves};
+}
+
+std::vector<EdgeMark> marksAt(const ExactPoint& place, const ExactPanel& panel) {
+    std::vector<EdgeMark> marks;
+    for (const Edge e : kEdges) {
+        const ExactLine& edge = panel.edge(e);
+        if (edge.sideOf(place) != CGAL::ZERO) continue;
+        marks.push_back({e, rounded((place.x - edge.p.x) * edge.dx + (place.y - edge.p.y) * edge.dy)});
+    }
+    return marks;
+}
+
+/// One side of a face in the making: it runs from `from` to the next side's `from`.
+struct FaceSide {
+    Bound on;
+    ExactPoint from;
+};
+using ExactFace = std::vector<FaceSide>;
+
+struct ExactArrangement {
+    ExactPanel panel;
+    std::vector<ExactLine> lines;      ///< beside Arranged::lines
+    std::vector<std::size_t> cutting;  ///< those that are cut
+
+    [[nodiscard]] const ExactLine& lineOf(const Bound& on) const {
+        return on.line ? lines[*on.line] : panel.edge(on.edge);
+    }
+};
+
+/// Cuts a convex face by a line and keeps the side that has `kept`'s sign.
+void cutFace(ExactFace& face, std::size_t line, CGAL::Sign kept, const ExactArrangement& all) {
+    const ExactLine& cut = all.lines[line];
+    std::vector<CGAL::Sign> sides;
+    sides.reserve(face.size());
+    for (const FaceSide& side : face) sides.push_back(cut.sideOf(side.from));
+    if (std::find(sides.begin(), sides.end(), -kept) == sides.end()) return;
+    ExactFace left;
+    for (std::size_t i = 0; i < face.size(); ++i) {
+        const std::size_t next = (i + 1) % face.size();
+        const bool fromIn = sides[i] == kept;
+        const bool toOut = sides[next] == -kept;
+        if (sides[i] != -kept) {
+            // A corner on the line stays; from there the border either goes on inside or along the line.
+            const bool leavesHere = sides[i] == CGAL::ZERO && sides[next] != kept;
+            left.push_back({leavesHere ? Bound{line, {}} : face[i].on, face[i].from});
+            if (fromIn && toOut) left.push_back({Bound{line, {}}, crossingOf(cut, all.lineOf(face[i].on))});
+        } else if (sides[next] == kept) {
+            left.push_back({face[i].on, crossingOf(cut, all.lineOf(face[i].on))});
+        }
+    }
+    face = std::move(left);
+}
+
+/// The face round a seed, or the line or edge it lies on, or nothing where it is off the panel.
+struct FaceFound {
+    std::optional<ExactFace> face;
+    std::optional<std::size_t> onLine;
+};
+
+FaceFound faceRound(const ExactPoint& seed, const ExactArrangement& all) {
+    for (const ExactLine& edge : all.panel.edges) {
+        if (edge.sideOf(seed) != CGAL::POSITIVE) return {};
+    }
+    ExactFace face;
+    for (const Edge e : kEdges) face.push_back({Bound{std::nullopt, e}, all.panel.edge(e).p});
+    for (const std::size_t line : all.cutting) {
+        const CGAL::Sign side = all.lines[line].sideOf(seed);
+        if (side == CGAL::ZERO) return {std::nullopt, line};
+        cutFace(face, line, side, all);
+    }
+    return {face, std::nullopt};
+}
+
+bool isSame(const ExactPoint& a, const ExactPoint& b) { return a.x == b.x && a.y == b.y; }
+
+/// A side of a face with its neighbour across, where that belongs to the same cutout.
+struct HalfSide {
+    std::size_t face;
+    std::size_t side;
+    std::optional<std::size_t> twin;
+    bool done = false;
+};
+
+class FaceJoiner {
+  public:
+    FaceJoiner(const std::vector<ExactFace>& faces, const ExactArrangement& all) : m_faces(faces), m_all(all) {
+        for (std::size_t f = 0; f < faces.size(); ++f) {
+            m_first.push_back(m_sides.size());
+            for (std::size_t s = 0; s < faces[f].size(); ++s) m_sides.push_back({f, s, std::nullopt});
+        }
+        pairTwins();
+    }
+
+    [[nodiscard]] std::vector<InnerRun> innerRuns() const {
+        std::vector<InnerRun> runs;
+        for (std::size_t h = 0; h < m_sides.size(); ++h) {
+            if (m_sides[h].twin && isAlong(h)) {
+                runs.push_back({*side(h).on.line, rounded(side(h).from), rounded(end(h))});
+            }
+        }
+        return runs;
+    }
+
+    [[nodiscard]] std::vector<std::vector<BorderRun>> loops() {
+        std::vector<std::vector<BorderRun>> found;
+        for (std::size_t h = 0; h < m_sides.size(); ++h) {
+            if (m_sides[h].twin || m_sides[h].done) continue;
+            std::vector<BorderRun> loop;
+            for (std::size_t at = h; !m_sides[at].done; at = nextOnBorder(at)) {
+                m_sides[at].done = true;
+                addRun(loop, {side(at).on, rounded(side(at).from), rounded(end(at)), isAlong(at)});
+            }
+            if (loop.size() > 1 && loop.front().on == loop.back().on) {
+                loop.front().from = loop.back().from;
+                loop.pop_back();
+            }
+            std::erase_if(loop, [](const BorderRun& run) {
+                return run.on.line && distance(run.from, run.to) < kShortestWall;
+            });
+            found.push_back(std::move(loop));
+        }
+        return found;
+    }
+
+  private:
+    [[nodiscard]] const FaceSide& side(std::size_t h) const { return m_faces[m_sides[h].face][m_sides[h].side]; }
+    [[nodiscard]] std::size_t next(std::size_t h) const {
+        const std::size_t count = m_faces[m_sides[h].face].size();
+        return m_first[m_sides[h].face] + (m_sides[h].side + 1) % count;
+    }
+    [[nodiscard]] const ExactPoint& end(std::size_t h) const { return side(next(h)).from; }
+    [[nodiscard]] std::size_t nextOnBorder(std::size_t h) const {
+        std::size_t at = next(h);
+        while (m_sides[at].twin) at = next(*m_sides[at].twin);
+        return at;
+    }
+    /// A face lies on the left of its sides: a side runs along its line where the face is on its left.
+    [[nodiscard]] bool isAlong(std::size_t h) const {
+        const ExactLine& line = m_all.lineOf(side(h).on);
+        return CGAL::is_positive((end(h).x - side(h).from.x) * line.dx + (end(h).y - side(h).from.y) * line.dy);
+    }
+    static void addRun(std::vector<BorderRun>& loop, BorderRun run) {
+        if (!loop.empty() && loop.back().on == run.on) {
+            loop.back().to = run.to;
+        } else {
+            loop.push_back(std::move(run));
+        }
+    }
+    void pairTwins() {
+        std::map<std::size_t, std::vector<std::size_t>> byLine;
+        for (std::size_t h = 0; h < m_sides.size(); ++h) {
+            if (side(h).on.line) byLine[*side(h).on.line].push_back(h);
+        }
+        for (const auto& [line, sides] : byLine) {
+            for (std::size_t i = 0; i < sides.size(); ++i) {
+                for (std::size_t j = i + 1; j < sides.size(); ++j) {
+                    const std::size_t a = sides[i];
+                    const std::size_t b = sides[j];
+                    if (isSame(side(a).from, end(b)) && isSame(end(a), side(b).from)) {
+                        m_sides[a].twin = b;
+                        m_sides[b].twin = a;
+                    }
+                }
+            }
+        }
+    }
+
+    const std::vector<ExactFace>& m_faces;
+    const ExactArrangement& m_all;
+    std::vector<HalfSide> m_sides;
+    std::vector<std::size_t> m_first;
+};
+
+double areaOf(const ExactFace& face) {
+    Number twice = 0;
+    for (std::size_t i = 0; i < face.size(); ++i) {
+        const ExactPoint& a = face[i].from;
+        const ExactPoint& b = face[(i + 1) % face.size()].from;
+        twice += a.x * b.y - a.y * b.x;
+    }
+    return rounded(twice) / 2;
+}
+
+ArrangedFace plainFace(const ExactFace& face, const ExactArrangement& all) {
+    ArrangedFace plain;
+    for (std::size_t i = 0; i < face.size(); ++i) {
+        const ExactPoint& a = face[i].from;
+        const ExactPoint& b = face[(i + 1) % face.size()].from;
+        const ExactLine& line = all.lineOf(face[i].on);
+        const bool along = CGAL::is_positive((b.x - a.x) * line.dx + (b.y - a.y) * line.dy);
+        plain.corners.push_back(rounded(a));
+        // The origin is the corner; the direction is the line's own, sharp however short the side.
+        plain.bounds.push_back({plain.corners.back(), along ? line.direction() : -1.0 * line.direction()});
+    }
+    return plain;
+}
+
+bool isWithin(const ExactPoint& place, const ExactFace& face, const ExactArrangement& all) {
+    for (std::size_t i = 0; i < face.size(); ++i) {
+        const ExactPoint& a = face[i].from;
+        const ExactPoint& b = face[(i + 1) % face.size()].from;
+        const ExactLine& line = all.lineOf(face[i].on);
+        const bool along = CGAL::is_positive((b.x - a.x) * line.dx + (b.y - a.y) * line.dy);
+        if (line.sideOf(place) != (along ? CGAL::POSITIVE : CGAL::NEGATIVE)) return false;
+    }
+    return true;
+}
+
+std::string linePointer(std::size_t index) { return "/lines/" + std::to_string(index); }
+
+/// Lines of the project as they lie on the panel; troubles for those that do not, or lie on another.
+ExactArrangement arrangeLines(const Project& project, Arranged& plain) {
+    ExactArrangement all{ExactPanel(project.panel), {}, {}};
+    LineResolver resolver(project, all.panel);
+    for (std::size_t i = 0; i < project.lines.size(); ++i) {
+        const LayoutLine& said = project.lines[i];
+        const ExactLine* line = resolver.line(i);
+        if (!line) {
+            plain.troubles.push_back({linePointer(i) + "/place",
+                                      "line " + said.id + " has no place: the lines it is laid from do not cross, or"
+                                      " one of them has no place itself; lay it from another line or point.",
+                                      {}, {said.id}, {}});
+            continue;
+        }
+        const auto chord = chordOf(*line, all.panel);
+        if (!chord) {
+            plain.troubles.push_back({linePointer(i) + "/place",
+                                      "line " + said.id + " has no length inside the panel; move it so that it"
+                                      " crosses the panel between two edges.",
+                                      rounded(line->p), {said.id}, {}});
+            continue;
+        }
+        const auto twin = std::find_if(all.lines.begin(), all.lines.end(), [&](const ExactLine& other) {
+            return turnBetween(other, *line) == CGAL::ZERO && other.sideOf(line->p) == CGAL::ZERO;
+        });
+        if (twin != all.lines.end()) {
+            const auto& first = project.lines[plain.lines[static_cast<std::size_t>(twin - all.lines.begin())].index].id;
+            plain.troubles.push_back({linePointer(i) + "/place",
+                                      "lines " + first + " and " + said.id + " lie on one another; move or delete one"
+                                      " of them.",
+                                      rounded(chord->from), {first, said.id}, {}});
+            continue;
+        }
+        ArrangedLine placed{i, rounded(chord->from), rounded(chord->to), line->direction(), said.cut, {}};
+        placed.marks = marksAt(chord->from, all.panel);
+        std::ranges::copy(marksAt(chord->to, all.panel), std::back_inserter(placed.marks));
+        if (said.cut) all.cutting.push_back(plain.lines.size());
+        plain.lines.push_back(std::move(placed));
+        all.lines.push_back(*line);
+    }
+    return all;
+}
+
+struct OwnedFace {
+    std::size_t cutout;
+    ExactFace face;
+};
+
+/// The faces of one cutout, or nothing and a trouble.
+std::optional<std::vector<ExactFace>> facesOf(const Project& project, std::size_t index, const ExactArrangement& all,
+                                              const std::vector<OwnedFace>& taken, Arranged& plain) {
+    const Cutout& cutout = project.cutouts[index];
+    std::vector<ExactFace> faces;
+    for (std::size_t s = 0; s < cutout.seeds.size(); ++s) {
+        const std::string pointer = "/cutouts/" + std::to_string(index) + "/seeds/" + std::to_string(s);
+        const ExactPoint seed = exactly(cutout.seeds[s]);
+        FaceFound found = faceRound(seed, all);
+        const auto refuse = [&](const std::string& why, std::vector<LineId> lines) {
+            plain.troubles.push_back({pointer, why, cutout.seeds[s], std::move(lines), cutout.id});
+            return std::nullopt;
+        };
+        if (found.onLine) {
+            const LineId& line = project.lines[plain.lines[*found.onLine].index].id;
+            return refuse("a seed of cutout " + cutout.id + " lies on line " + line + "; put it inside the waste.", {line});
+        }
+        if (!found.face) {
+            return refuse("a seed of cutout " + cutout.id + " lies on an edge or outside the panel; put it inside the waste.", {});
+        }
+        const auto owner = std::ranges::find_if(
+            taken, [&](const OwnedFace& other) { return isWithin(seed, other.face, all); });
+        if (owner != taken.end()) {
+            return refuse("cutouts " + project.cutouts[owner->cutout].id + " and " + cutout.id +
+                              " share a face; leave it to one of them.", {});
+        }
+        if (std::ranges::none_of(faces, [&](const ExactFace& own) { return isWithin(seed, own, all); })) {
+            faces.push_back(std::move(*found.face));
+        }
+    }
+    return faces;
+}
+
+}  // namespace
+
+Arranged arrange(const Project& project) {
+    Arranged plain;
+    const ExactArrangement all = arrangeLines(project, plain);
+    std::vector<OwnedFace> taken;
+    for (std::size_t i = 0; i < project.cutouts.size(); ++i) {
+        const auto faces = facesOf(project, i, all, taken, plain);
+        if (!faces || faces->empty()) continue;
+        ArrangedCutout cutout;
+        cutout.index = i;
+        FaceJoiner joiner(*faces, all);
+        cutout.inner = joiner.innerRuns();
+        cutout.loops = joiner.loops();
+        for (const ExactFace& face : *faces) {
+            cutout.faces.push_back(plainFace(face, all));
+            cutout.area += areaOf(face);
+            taken.push_back({i, face});
+        }
+        plain.cutouts.push_back(std::move(cutout));
+    }
+    return plain;
+}
+
+std::optional<std::string> faceAt(const Project& project, Point place) {
+    Arranged plain;
+    const ExactArrangement all = arrangeLines(project, plain);
+    const ExactPoint at = exactly(place);
+    for (const ExactLine& edge : all.panel.edges) {
+        if (edge.sideOf(at) != CGAL::POSITIVE) return std::nullopt;
+    }
+    std::string name;
+    for (const std::size_t line : all.cutting) {
+        const CGAL::Sign side = all.lines[line].sideOf(at);
+        if (side == CGAL::ZERO) return std::nullopt;
+        name += side == CGAL::POSITIVE ? '+' : '-';
+    }
+    return name;
+}
+
+std::vector<Point> facePolygon(const Project& project, Point place) {
+    Arranged plain;
+    const ExactArrangement all = arrangeLines(project, plain);
+    const FaceFound found = faceRound(exactly(place), all);
+    return found.face ? plainFace(*found.face, all).corners : std::vector<Point>{};
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/geometry/opening.h"
+
+namespace kerfwall {
+
+/// Reads off the opening how each corner came out (`step`, `regime`, `drill`) and where it bites past
+/// the drawn cutout.
+void readCorners(SolvedCutout& cutout, const Opening& opening, const Project& project, const Arranged& arranged,
+                 const std::vector<LaidKerf>& kerfs, double bitRadius);
+
+/// Every place where the opening bites past the drawn cutout, deepest point first in each hollow.
+[[nodiscard]] std::vector<Hollow> hollowsOf(const SolvedCutout& cutout, const Opening& opening,
+                                            const Project& project, const Arranged& arranged,
+                                            const std::vector<LaidKerf>& kerfs);
+
+}  // namespace kerfwall

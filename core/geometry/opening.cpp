@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/geometry/opening.h"
+
+#include <algorithm>
+
+#include "core/geometry/edge_name.h"
+#include "core/geometry/panel_clip.h"
+#include "core/geometry/rolling.h"
+#include "core/geometry/tolerance.h"
+
+namespace kerfwall {
+namespace {
+
+Contact contactOf(const Track& track, const Curve& piece, const VoidRim& rim) {
+    const Track::Rest& rest = track.rests[piece.tag];
+    Contact contact;
+    contact.side = rim.sides[rim.rim.curves[rest.curve].tag];
+    contact.onLip = rest.onLip;
+    if (rest.onLip) {
+        contact.lip = rim.rim.curves[rest.curve].to;
+        contact.lipSide = rim.sides[rim.rim.curves[rim.rim.next[rest.curve]].tag];
+    }
+    return contact;
+}
+
+/// Those parts of the room that have a place over the drawn cutout, as one rim.
+struct ChosenRoom {
+    Rim rim;
+    bool leaves = false;
+    bool reachedFrame = false;
+};
+
+ChosenRoom chooseRoom(const Track& track, const VoidRim& rim, const std::vector<ArrangedFace>& faces,
+                      const Panel& panel) {
+    const std::vector<Rim> loops = splitLoops(track.rim);
+    ChosenRoom room;
+    for (const auto& region : regionsOf(loops)) {
+        if (!isOver(loops, region, faces)) continue;
+        for (const std::size_t loop : region) {
+            const std::size_t base = room.rim.curves.size();
+            for (std::size_t i = 0; i < loops[loop].curves.size(); ++i) {
+                const Curve& curve = loops[loop].curves[i];
+                const bool framed = rim.sides[rim.rim.curves[track.rests[curve.tag].curve].tag].kind == VoidSide::Kind::Frame;
+                const bool onPanel = isOnPanel(panel, curve.from);
+                room.leaves = room.leaves || !isOnPanel(panel, curve.from);
+                room.reachedFrame = room.reachedFrame || (framed && onPanel);
+                room.rim.curves.push_back(curve);
+                room.rim.next.push_back(base + loops[loop].next[i]);
+            }
+        }
+    }
+    return room;
+}
+
+std::string nameOn(const PieceSource& source, const Project& project, const Arranged& arranged) {
+    if (source.contacts.size() != 1 || source.contacts.front().onLip) return "";
+    const VoidSide& side = source.contacts.front().side;
+    const bool onLine = side.kind == VoidSide::Kind::Wall || side.kind == VoidSide::Kind::Mouth;
+    return onLine ? project.lines[arranged.lines[side.line].index].id : "";
+}
+
+OutlinePiece pieceOf(const Curve& curve) {
+    OutlinePiece piece;
+    piece.isArc = curve.isArc;
+    piece.from = curve.from;
+    piece.to = curve.to;
+    if (curve.isArc) {
+        piece.centre = curve.centre;
+        piece.radius = curve.radius;
+        piece.turn = curve.anticlockwise ? Turn::Left : Turn::Right;
+    }
+    return piece;
+}
+
+/// True where `after` only carries `before` on: one stretch of a line, or one round.
+bool goesOn(const OutlinePiece& before, const OutlinePiece& after) {
+    if (before.isArc != after.isArc) return false;
+    if (before.isArc) {
+        return before.turn == after.turn && std::abs(before.radius - after.radius) < kBite &&
+               distance(before.centre, after.centre) < kBite;
+    }
+    const Point u = before.to - before.from;
+    const Point v = after.to - after.from;
+    return before.on == after.on && !before.on.empty() && dot(u, v) > 0 &&
+           std::abs(cross(u, v)) <= kBite * (length(u) + length(v));
+}
+
+struct SourcedLoop {
+    OutlineLoop pieces;
+    std::vector<PieceSource> sources;
+};
+
+/// Joins pieces that only carry one another on, drops dust, and closes the gaps that leaves.
+SourcedLoop tidied(SourcedLoop loop) {
+    SourcedLoop tidy;
+    for (std::size_t i = 0; i < loop.pieces.size(); ++i) {
+        const OutlinePiece& piece = loop.pieces[i];
+        if (distance(piece.from, piece.to) < 10 * kBite && !(piece.isArc && sweepOf(piece) > 1)) continue;
+        if (!tidy.pieces.empty() && goesOn(tidy.pieces.back(), piece)) {
+            tidy.pieces.back().to = piece.to;
+            continue;
+        }
+        tidy.pieces.push_back(piece);
+        tidy.sources.push_back(loop.sources[i]);
+    }
+    if (tidy.pieces.size() > 2 && goesOn(tidy.pieces.back(), tidy.pieces.front())) {
+        tidy.pieces.front().from = tidy.pieces.back().from;
+        tidy.pieces.pop_back();
+        tidy.sources.pop_back();
+    }
+    for (std::size_t i = 0; i < tidy.pieces.size(); ++i) {
+        OutlinePiece& after = tidy.pieces[(i + 1) % tidy.pieces.size()];
+        after.from = tidy.pieces[i].to;
+    }
+    return tidy;
+}
+
+}  // namespace
+
+Opening openingOf(const VoidRim& rim, double room, double sweep, const std::vector<ArrangedFace>& faces,
+                  const Project& project, const Arranged& arranged) {
+    Opening opening;
+    opening.doubts = rim.doubts;
+    const Track track = roll(rim.rim, room);
+    for (const Point& gap : track.gaps) {
+        opening.doubts.push_back({gap, "the way of the bearing could not be closed here."});
+    }
+    const ChosenRoom chosen = chooseRoom(track, rim, faces, project.panel);
+    opening.leaves = chosen.leaves;
+    opening.reachedFrame = chosen.reachedFrame;
+    for (const auto& loop : clipToPanel(chosen.rim, project.panel)) {
+        const std::vector<Rim> one{rimOf(loop)};
+        const auto regions = regionsOf(one);
+        if (!regions.empty() && isOver(one, regions.front(), faces)) ++opening.parts;
+    }
+
+    const Rim outside = reversed(chosen.rim);
+    const Track grown = roll(outside, sweep);
+    for (const Point& gap : grown.gaps) {
+        opening.doubts.push_back({gap, "the outline of the opening could not be closed here."});
+    }
+    opening.swept = reversed(grown.rim);
+
+    const auto sourceOf = [&](const Curve& piece) {
+        const Track::Rest& rest = grown.rests[piece.tag];
+        PieceSource source;
+        if (rest.onLip) {
+            // Seen with the opening on the left the order is the other way round.
+            source.contacts.push_back(contactOf(track, outside.curves[outside.next[rest.curve]], rim));
+        }
+        source.contacts.push_back(contactOf(track, outside.curves[rest.curve], rim));
+        return source;
+    };
+
+    const std::vector<ClippedLoop> clipped = clipToPanel(opening.swept, project.panel);
+    std::vector<Rim> loops;
+    for (const ClippedLoop& loop : clipped) loops.push_back(rimOf(loop));
+    std::vector<OutlineLoop> kept;
+    for (const auto& region : regionsOf(loops)) {
+        if (!isOver(loops, region, faces)) continue;
+        for (const std::size_t i : region) {
+            SourcedLoop loop;
+            for (std::size_t c = 0; c < clipped[i].curves.size(); ++c) {
+                OutlinePiece piece = pieceOf(clipped[i].curves[c]);
+                PieceSource source;
+                if (clipped[i].edges[c]) {
+                    piece.on = edgeName(*clipped[i].edges[c]);
+                } else {
+                    source = sourceOf(clipped[i].curves[c]);
+                    if (!piece.isArc) piece.on = nameOn(source, project, arranged);
+                }
+                loop.pieces.push_back(std::move(piece));
+                loop.sources.push_back(std::move(source));
+            }
+            loop = tidied(std::move(loop));
+            if (loop.pieces.size() < 2) continue;
+            kept.push_back(std::move(loop.pieces));
+            opening.sources.push_back(std::move(loop.sources));
+        }
+    }
+    opening.outline = makeOutline(std::move(kept));
+    return opening;
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,251 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/geometry/panel_clip.h"
+
+#include <algorithm>
+#include <array>
+#include <limits>
+
+#include "core/geometry/tolerance.h"
+
+namespace kerfwall {
+namespace {
+
+constexpr double kOnEdge = 10 * kBite;
+
+/// Places on the panel's border as distances round it, anticlockwise from the bottom-left corner.
+class PanelBorder {
+  public:
+    explicit PanelBorder(const Panel& panel) : m_width(panel.width), m_height(panel.height) {}
+
+    [[nodiscard]] double whole() const { return 2 * (m_width + m_height); }
+    [[nodiscard]] std::array<double, 5> corners() const {
+        return {0, m_width, m_width + m_height, 2 * m_width + m_height, whole()};
+    }
+    [[nodiscard]] double placeOf(Point p) const {
+        const std::array<double, 4> off{std::abs(p.y), std::abs(p.x - m_width), std::abs(p.y - m_height), std::abs(p.x)};
+        const auto nearest = std::ranges::min_element(off) - off.begin();
+        switch (nearest) {
+            case 0: return std::clamp(p.x, 0.0, m_width);
+            case 1: return m_width + std::clamp(p.y, 0.0, m_height);
+            case 2: return m_width + m_height + m_width - std::clamp(p.x, 0.0, m_width);
+            default: return 2 * m_width + m_height + m_height - std::clamp(p.y, 0.0, m_height);
+        }
+    }
+    [[nodiscard]] Point at(double place) const {
+        const auto c = corners();
+        if (place <= c[1]) return {place, 0};
+        if (place <= c[2]) return {m_width, place - c[1]};
+        if (place <= c[3]) return {c[3] - place, m_height};
+        return {0, c[4] - place};
+    }
+    /// Adds the way along the border from one place on, `ahead` mm anticlockwise, to a loop.
+    void follow(double from, double ahead, ClippedLoop& loop) const {
+        const auto c = corners();
+        while (ahead > kOnEdge) {
+            if (from >= c[4] - kOnEdge) from = 0;
+            std::size_t edge = 0;
+            while (from >= c[edge + 1] - kOnEdge) ++edge;
+            const double to = std::min(from + ahead, c[edge + 1]);
+            loop.curves.push_back(straight(at(from), to >= c[4] ? Point{0, 0} : at(to)));
+            loop.edges.push_back(kEdges[edge]);
+            ahead -= to - from;
+            from = to;
+        }
+    }
+
+  private:
+    double m_width;
+    double m_height;
+};
+
+/// A run of curves on the panel from border to border.
+struct Chain {
+    std::vector<Curve> curves;
+    double starts = 0;
+    double ends = 0;
+};
+
+Point settled(Point p, const Panel& panel) {
+    if (std::abs(p.x) < kOnEdge) p.x = 0;
+    if (std::abs(p.y) < kOnEdge) p.y = 0;
+    if (std::abs(p.x - panel.width) < kOnEdge) p.x = panel.width;
+    if (std::abs(p.y - panel.height) < kOnEdge) p.y = panel.height;
+    return p;
+}
+
+/// The stretches of a curve that lie on the panel, and whether they reach its two ends.
+std::vector<std::pair<double, double>> stretchesOn(const Panel& panel, const Curve& curve) {
+    std::vector<double> marks{0, curve.size};
+    meetLine(curve, {0, 0}, {1, 0}, marks);
+    meetLine(curve, {panel.width, 0}, {0, 1}, marks);
+    meetLine(curve, {panel.width, panel.height}, {-1, 0}, marks);
+    meetLine(curve, {0, panel.height}, {0, -1}, marks);
+    std::ranges::sort(marks);
+    std::vector<std::pair<double, double>> kept;
+    for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
+        if (marks[i + 1] - marks[i] <= 0) continue;
+        if (!isOnPanel(panel, curve.at((marks[i] + marks[i + 1]) / 2), kOnEdge)) continue;
+        if (!kept.empty() && kept.back().second == marks[i]) {
+            kept.back().second = marks[i + 1];
+        } else {
+            kept.emplace_back(marks[i], marks[i + 1]);
+        }
+    }
+    return kept;
+}
+
+/// Splits a loop into chains on the panel; true where the whole loop lies on it.
+bool splitToChains(const Rim& rim, const std::vector<std::size_t>& loop, const Panel& panel,
+                   std::vector<Chain>& chains, ClippedLoop& whole) {
+    struct Piece {
+        Curve curve;
+        bool fromBefore;  ///< goes on from the piece before it
+    };
+    std::vector<Piece> pieces;
+    bool open = true;  // the last stretch reached its curve's end
+    bool cut = false;
+    for (const std::size_t i : loop) {
+        const Curve& curve = rim.curves[i];
+        const auto kept = stretchesOn(panel, curve);
+        cut = cut || kept.size() != 1 || kept.front() != std::pair{0.0, curve.size};
+        for (const auto& [a, b] : kept) pieces.push_back({curve.part(a, b), open && a == 0});
+        open = !kept.empty() && kept.back().second == curve.size;
+    }
+    if (!cut) {
+        for (Piece& piece : pieces) {
+            whole.curves.push_back(piece.curve);
+            whole.edges.emplace_back();
+        }
+        return true;
+    }
+    if (pieces.empty()) return false;
+    // Begin at a piece that does not go on from another.
+    if (!open) pieces.front().fromBefore = false;
+    const auto begin = std::ranges::find_if(pieces, [](const Piece& p) { return !p.fromBefore; });
+    if (begin != pieces.end()) std::ranges::rotate(pieces, begin);
+    for (const Piece& piece : pieces) {
+        if (!piece.fromBefore || chains.empty()) chains.emplace_back();
+        chains.back().curves.push_back(piece.curve);
+    }
+    return false;
+}
+
+}  // namespace
+
+bool isOnPanel(const Panel& panel, Point place, double margin) {
+    return place.x > margin && place.x < panel.width - margin && place.y > margin && place.y < panel.height - margin;
+}
+
+std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel) {
+    std::vector<ClippedLoop> clipped;
+    std::vector<Chain> chains;
+    for (const auto& loop : rim.loops()) {
+        ClippedLoop whole;
+        if (splitToChains(rim, loop, panel, chains, whole)) clipped.push_back(std::move(whole));
+    }
+    const PanelBorder border(panel);
+    for (Chain& chain : chains) {
+        chain.curves.front().from = settled(chain.curves.front().from, panel);
+        chain.curves.back().to = settled(chain.curves.back().to, panel);
+        chain.starts = border.placeOf(chain.curves.front().from);
+        chain.ends = border.placeOf(chain.curves.back().to);
+    }
+    std::vector<bool> used(chains.size(), false);
+    for (std::size_t first = 0; first < chains.size(); ++first) {
+        if (used[first]) continue;
+        ClippedLoop loop;
+        std::size_t at = first;
+        while (!used[at]) {
+            used[at] = true;
+            for (const Curve& curve : chains[at].curves) {
+                loop.curves.push_back(curve);
+                loop.edges.emplace_back();
+            }
+            std::size_t after = first;
+            double shortest = std::numeric_limits<double>::infinity();
+            for (std::size_t other = 0; other < chains.size(); ++other) {
+                if (used[other] && other != first) continue;
+                double ahead = chains[other].starts - chains[at].ends;
+                if (ahead < -kJoin) ahead += border.whole();
+                if (ahead < shortest) {
+                    shortest = ahead;
+                    after = other;
+                }
+            }
+            border.follow(chains[at].ends, std::max(0.0, shortest), loop);
+            at = after;
+        }
+        clipped.push_back(std::move(loop));
+    }
+    return clipped;
+}
+
+Rim rimOf(const ClippedLoop& loop) {
+    Rim rim;
+    rim.curves = loop.curves;
+    for (std::size_t i = 0; i < loop.curves.size(); ++i) rim.next.push_back((i + 1) % loop.curves.size());
+    return rim;
+}
+
+std::vector<Rim> splitLoops(const Rim& rim) {
+    std::vector<Rim> single;
+    for (const auto& loop : rim.loops()) {
+        Rim one;
+        for (const std::size_t i : loop) {
+            one.next.push_back((one.curves.size() + 1) % loop.size());
+            one.curves.push_back(rim.curves[i]);
+        }
+        single.push_back(std::move(one));
+    }
+    return single;
+}
+
+std::vector<std::vector<std::size_t>> regionsOf(const std::vector<Rim>& loops) {
+    std::vector<double> areas;
+    for (const Rim& loop : loops) areas.push_back(signedArea(loop, loop.loops().front()));
+    std::vector<std::vector<std::size_t>> regions;
+    for (std::size_t i = 0; i < loops.size(); ++i) {
+        if (areas[i] > kDust) regions.push_back({i});
+    }
+    for (std::size_t i = 0; i < loops.size(); ++i) {
+        if (areas[i] > -kDust) continue;
+        const Curve& any = loops[i].curves.front();
+        const Point place = any.at(any.size / 2);
+        std::vector<std::size_t>* home = nullptr;
+        for (auto& region : regions) {
+            const Rim& outer = loops[region.front()];
+            if (areas[region.front()] < -areas[i] || windingRound(outer, outer.loops().front(), place) == 0) continue;
+            if (!home || areas[region.front()] < areas[home->front()]) home = &region;
+        }
+        if (home) home->push_back(i);
+    }
+    return regions;
+}
+
+bool isOver(const std::vector<Rim>& loops, const std::vector<std::size_t>& region,
+            const std::vector<ArrangedFace>& faces) {
+    for (const ArrangedFace& face : faces) {
+        Point middle;
+        for (const Point& corner : face.corners) middle = middle + (1.0 / static_cast<double>(face.corners.size())) * corner;
+        int turns = 0;
+        for (const std::size_t i : region) turns += windingRound(loops[i], loops[i].loops().front(), middle);
+        if (turns != 0) return true;
+        for (const std::size_t i : region) {
+            for (const Curve& curve : loops[i].curves) {
+                std::vector<double> marks{0, curve.size};
+                for (const HalfPlane& half : face.bounds) meetLine(curve, half.origin, half.direction, marks);
+                std::ranges::sort(marks);
+                for (std::size_t m = 0; m + 1 < marks.size(); ++m) {
+                    const Point place = curve.at((marks[m] + marks[m + 1]) / 2);
+                    const bool inside = std::ranges::all_of(face.bounds, [&](const HalfPlane& half) {
+                        return cross(half.direction, place - half.origin) > kOnEdge;
+                    });
+                    if (inside) return true;
+                }
+            }
+        }
+    }
+    return false;
+}
+
+}  // namespace kerfwall

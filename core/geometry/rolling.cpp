@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/geometry/rolling.h"
+
+#include <algorithm>
+#include <numbers>
+#include <optional>
+
+#include "core/geometry/tolerance.h"
+
+namespace kerfwall {
+namespace {
+
+/// The curves of a rim in square cells, to find those near a place at nearly constant cost.
+class Neighbourhood {
+  public:
+    Neighbourhood(const std::vector<Curve>& curves, double cell) : m_seen(curves.size(), 0) {
+        m_boxes.reserve(curves.size());
+        for (const Curve& curve : curves) m_boxes.push_back(curve.bounds());
+        Box all = m_boxes.empty() ? Box{} : m_boxes.front();
+        for (const Box& box : m_boxes) {
+            all.low = {std::min(all.low.x, box.low.x), std::min(all.low.y, box.low.y)};
+            all.high = {std::max(all.high.x, box.high.x), std::max(all.high.y, box.high.y)};
+        }
+        constexpr double kMostCells = 128;
+        const double span = std::max(all.high.x - all.low.x, all.high.y - all.low.y);
+        m_origin = all.low;
+        m_cell = std::max(cell, span / kMostCells);
+        m_columns = column(all.high.x) + 1;
+        m_rows = row(all.high.y) + 1;
+        m_cells.resize(static_cast<std::size_t>(m_columns) * static_cast<std::size_t>(m_rows));
+        for (std::size_t i = 0; i < curves.size(); ++i) {
+            forCells(m_boxes[i], [&](std::vector<std::size_t>& here) { here.push_back(i); });
+        }
+    }
+
+    /// Calls `visit(index)` for every curve whose bounds come within `reach` of `box`, until it says stop.
+    template <class Visit>
+    void around(const Box& box, double reach, const Visit& visit) {
+        ++m_round;
+        const Box wide{{box.low.x - reach, box.low.y - reach}, {box.high.x + reach, box.high.y + reach}};
+        bool stop = false;
+        forCells(wide, [&](const std::vector<std::size_t>& here) {
+            for (const std::size_t i : here) {
+                if (stop || m_seen[i] == m_round) continue;
+                m_seen[i] = m_round;
+                const Box& other = m_boxes[i];
+                if (other.high.x < wide.low.x || other.low.x > wide.high.x || other.high.y < wide.low.y ||
+                    other.low.y > wide.high.y) {
+                    continue;
+                }
+                stop = visit(i);
+            }
+        });
+    }
+
+  private:
+    [[nodiscard]] int column(double x) const { return static_cast<int>(std::floor((x - m_origin.x) / m_cell)); }
+    [[nodiscard]] int row(double y) const { return static_cast<int>(std::floor((y - m_origin.y) / m_cell)); }
+    template <class Do>
+    void forCells(const Box& box, const Do& act) {
+        const int right = std::min(column(box.high.x), m_columns - 1);
+        const int top = std::min(row(box.high.y), m_rows - 1);
+        for (int y = std::max(row(box.low.y), 0); y <= top; ++y) {
+            for (int x = std::max(column(box.low.x), 0); x <= right; ++x) {
+                act(m_cells[static_cast<std::size_t>(y) * static_cast<std::size_t>(m_columns) +
+                            static_cast<std::size_t>(x)]);
+            }
+        }
+    }
+
+    std::vector<Box> m_boxes;
+    std::vector<std::vector<std::size_t>> m_cells;
+    std::vector<unsigned> m_seen;
+    unsigned m_round = 0;
+    Point m_origin;
+    double m_cell = 1;
+    int m_columns = 1;
+    int m_rows = 1;
+};
+
+/// The side's own track: the curve shifted to its free side. None where an arc is too small to roll in.
+std::optional<Curve> shifted(const Curve& side, double radius) {
+    if (!side.isArc) {
+        const Point off = radius * leftOf(side.tangentAt(0));
+        Curve curve = side;
+        curve.from = side.from + off;
+        curve.to = side.to + off;
+        return curve;
+    }
+    const double wide = side.anticlockwise ? side.radius - radius : side.radius + radius;
+    if (wide < kDoubtfulRadius) return std::nullopt;
+    Curve curve = side;
+    curve.radius = wide;
+    curve.from = side.centre + (wide / side.radius) * (side.from - side.centre);
+    curve.to = side.centre + (wide / side.radius) * (side.to - side.centre);
+    return curve;
+}
+
+/// The track about the lip where `arriving` ends and `leaving` begins; none where the free side is hollow.
+std::optional<Curve> aboutLip(const Curve& arriving, const Curve& leaving, double radius) {
+    const Point in = arriving.tangentAt(arriving.size);
+    const Point out = leaving.tangentAt(0);
+    const double turn = std::atan2(cross(in, out), dot(in, out));
+    constexpr double kStraightOn = 1e-12;
+    if (turn > -kStraightOn) {
+        const bool doublesBack = turn > std::numbers::pi - kStraightOn;
+        if (!doublesBack) return std::nullopt;
+    }
+    const Point lip = 0.5 * (arriving.to + leaving.from);
+    const Point start = leftOf(in);
+    return arc(lip, radius, std::atan2(start.y, start.x), std::abs(turn), false);
+}
+
+/// Takes out of `spans` what of `track` lies nearer than `radius` to `wall`.
+void takeBitten(Spans& spans, const Curve& track, const Curve& wall, double radius, std::vector<double>& marks) {
+    marks.clear();
+    meetCircle(track, wall.from, radius, marks);
+    meetCircle(track, wall.to, radius, marks);
+    if (wall.isArc) {
+        meetCircle(track, wall.centre, wall.radius + radius, marks);
+        if (wall.radius != radius) meetCircle(track, wall.centre, std::abs(wall.radius - radius), marks);
+        for (const Point end : {wall.from, wall.to}) {
+            meetLine(track, wall.centre, unit(end - wall.centre), marks);
+        }
+    } else {
+        const Point along = wall.tangentAt(0);
+        const Point off = radius * leftOf(along);
+        meetLine(track, wall.from + off, along, marks);
+        meetLine(track, wall.from - off, along, marks);
+        meetLine(track, wall.from, leftOf(along), marks);
+        meetLine(track, wall.to, leftOf(along), marks);
+    }
+    marks.push_back(0);
+    marks.push_back(track.size);
+    std::ranges::sort(marks);
+    for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
+        if (marks[i] == marks[i + 1]) continue;
+        const Point middle = track.at((marks[i] + marks[i + 1]) / 2);
+        if (distanceTo(wall, middle) < radius - kBite) takeOut(spans, marks[i], marks[i + 1]);
+    }
+}
+
+bool mayBite(const Curve& track, const Curve& wall, double radius) {
+    // The middle of the track is at most half its length from any of its places.
+    const double half = track.lengthInMm() / 2;
+    return distanceTo(wall, track.at(track.size / 2)) < radius + half;
+}
+
+}  // namespace
+
+Track roll(const Rim& rim, double radius) {
+    Neighbourhood neighbours(rim.curves, 2 * radius);
+    std::vector<Curve> tracks;
+    std::vector<Track::Rest> rests;
+    std::vector<double> marks;
+    const auto keep = [&](const Curve& track, Track::Rest rest) {
+        Spans spans{{0, track.size}};
+        neighbours.around(track.bounds(), radius, [&](std::size_t i) {
+            const bool own = !rest.onLip && i == rest.curve;
+            if (!own && mayBite(track, rim.curves[i], radius)) {
+                takeBitten(spans, track, rim.curves[i], radius, marks);
+            }
+            return spans.empty();
+        });
+        for (const auto& [a, b] : spans) {
+            Curve piece = track.part(a, b);
+            if (piece.lengthInMm() < kBite) continue;
+            piece.tag = rests.size();
+            rests.push_back(rest);
+            tracks.push_back(piece);
+        }
+    };
+    for (std::size_t i = 0; i < rim.curves.size(); ++i) {
+        if (const auto side = shifted(rim.curves[i], radius)) keep(*side, {i, false});
+        if (rim.next[i] == Rim::kOpenEnd) continue;
+        if (const auto lip = aboutLip(rim.curves[i], rim.curves[rim.next[i]], radius)) keep(*lip, {i, true});
+    }
+    Track track;
+    track.rim = joinToRim(std::move(tracks));
+    track.rests = std::move(rests);
+    for (const std::size_t end : track.rim.openEnds()) {
+        if (track.rim.curves[end].lengthInMm() > kJoin) track.gaps.push_back(track.rim.curves[end].to);
+    }
+    return track;
+}
+
+}  // namespace kerfwall

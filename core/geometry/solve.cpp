@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/geometry/solve.h"
+
+#include <algorithm>
+
+#include "core/geometry/bites.h"
+#include "core/geometry/facing_sizes.h"
+#include "core/geometry/opening.h"
+#include "core/geometry/tolerance.h"
+#include "core/geometry/use_of.h"
+#include "core/geometry/widest_disc.h"
+#include "core/shop/saw_choice.h"
+
+namespace kerfwall {
+namespace {
+
+/// The world round a cutout that is looked at: walls farther away than a disc's diameter and a kerf cannot
+/// be met from inside it, unless a kerf is wide enough to roll away in.
+Box frameRound(const Outline& drawn, const Panel& panel, double reach, bool whole) {
+    // An odd fraction keeps the frame off everything that is drawn on a grid.
+    constexpr double kOffGrid = 1.0731913;
+    const double margin = 2 * reach + kOffGrid;
+    Box box = whole ? Box{{0, 0}, {panel.width, panel.height}} : drawn.bounds;
+    box.low = box.low - Point{margin, margin};
+    box.high = box.high + Point{margin, margin};
+    return box;
+}
+
+struct World {
+    const Project& project;
+    const Arranged& arranged;
+    const std::vector<LaidKerf>& kerfs;
+    double widestKerf = 0;
+};
+
+/// The opening that a disc leaves, looked at as far as it needs.
+Opening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border, KerfHeight height,
+                      double room, double sweep) {
+    const double reach = room + sweep + world.widestKerf;
+    const bool rollsAway = world.widestKerf > 2 * (room - kDoubt);
+    for (const bool whole : {rollsAway, true}) {
+        const Box frame = frameRound(border.drawn, world.project.panel, reach, whole);
+        const VoidRim rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
+        Opening opening = openingOf(rim, room, sweep, cutout.faces, world.project, world.arranged);
+        if (whole || !opening.reachedFrame) return opening;
+    }
+    return {};
+}
+
+/// The opening in the work. Where the guide is smaller than the trimming bit it follows what that left.
+Opening workOf(const World& world, const ArrangedCutout& cutout, const Border& border, const UseAnswer& use,
+               double bitRadius) {
+    const double guide = use.guide / 2;
+    const double cutter = use.cutter / 2;
+    const KerfHeight height = use.rides == Rides::Kerfs ? KerfHeight::InBand : KerfHeight::Below;
+    if (guide >= bitRadius || height == KerfHeight::InBand) {
+        return openingWithin(world, cutout, border, height, guide, cutter);
+    }
+    const double reach = 2 * bitRadius + world.widestKerf + guide + cutter;
+    const bool rollsAway = world.widestKerf > 2 * (guide - kDoubt);
+    Opening work;
+    for (const bool whole : {rollsAway, true}) {
+        const Box frame = frameRound(border.drawn, world.project.panel, reach, whole);
+        VoidRim rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
+        const Opening trimmed = openingOf(rim, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);
+        // Roll again, in what is trimmed. Its rounds are nobody's wall: they count as bores.
+        VoidRim again;
+        again.rim = trimmed.swept;
+        again.doubts = trimmed.doubts;
+        for (Curve& curve : again.rim.curves) {
+            curve.tag = again.sides.size();
+            again.sides.push_back({VoidSide::Kind::Bore, 0, 0, Edge::Bottom});
+        }
+        work = openingOf(again, guide, cutter, cutout.faces, world.project, world.arranged);
+        if (!trimmed.reachedFrame) break;
+    }
+    return work;
+}
+
+void doubtNearBorders(const World& world, const ArrangedCutout& cutout, const Border& border, double bitRadius,
+                      const Opening& opening, SolvedCutout& solved) {
+    for (const double shift : {-kDoubt, kDoubt}) {
+        const double radius = bitRadius + shift;
+        const Opening other = openingWithin(world, cutout, border, KerfHeight::Below, radius, radius);
+        const double allowed = 1e-4 + 10 * kDoubt * (opening.outline.perimeter + other.outline.perimeter);
+        if (std::abs(other.outline.area - opening.outline.area) <= allowed && other.parts == opening.parts) continue;
+        solved.doubts.push_back({solved.widestAt,
+                                 "a gap in this cutout is within a millionth of a millimetre of the bit's diameter;"
+                                 " widen it or narrow it by 0.1 mm."});
+        return;
+    }
+}
+
+std::vector<LostWall> lostWalls(const SolvedCutout& solved, const Arranged& arranged, const Project& project,
+                                const std::vector<LaidKerf>& kerfs) {
+    std::vector<LostWall> lost;
+    for (const Wall& wall : solved.walls) {
+        for (const LaidKerf& kerf : kerfs) {
+            const ArrangedLine& line = arranged.lines[kerf.line];
+            if (project.lines[line.index].id != wall.line || kerf.kerf.side == wall.waste) continue;
+            double from = dot(wall.from - line.from, line.direction);
+            double to = dot(wall.to - line.from, line.direction);
+            if (from > to) std::swap(from, to);
+            for (const auto& [a, b] : kerf.below) {
+                const double low = std::max(from, a);
+                const double high = std::min(to, b);
+                if (high - low < kShortestWall) continue;
+                lost.push_back({wall.line, line.from + low * line.direction, line.from + high * line.direction});
+            }
+        }
+    }
+    return lost;
+}
+
+SolvedCutout solveCutout(const World& world, const ArrangedCutout& cutout, const Border& border,
+                         const UseAnswer& use, double bitRadius) {
+    SolvedCutout solved;
+    solved.index = cutout.index;
+    solved.id = world.project.cutouts[cutout.index].id;
+    solved.open = border.open;
+    solved.drawnArea = cutout.area;
+    solved.drawn = border.drawn;
+    for (const ArrangedFace& face : cutout.faces) solved.faces.push_back(face.corners);
+    solved.walls = border.walls;
+    solved.corners = border.corners;
+    const WidestDisc widest = widestDisc(border.drawn);
+    solved.widest = widest.diameter;
+    solved.widestAt = widest.centre;
+    solved.sizes = facingSizes(solved);
+    solved.lost = lostWalls(solved, world.arranged, world.project, world.kerfs);
+
+    const Opening opening = openingWithin(world, cutout, border, KerfHeight::Below, bitRadius, bitRadius);
+    solved.opening = opening.outline;
+    solved.parts = opening.parts;
+    solved.mouthClosed = solved.open && opening.parts > 0 && !opening.leaves;
+    solved.doubts = opening.doubts;
+    readCorners(solved, opening, world.project, world.arranged, world.kerfs, bitRadius);
+    solved.hollows = hollowsOf(solved, opening, world.project, world.arranged, world.kerfs);
+    const Opening work = workOf(world, cutout, border, use, bitRadius);
+    solved.work = work.outline;
+    std::ranges::copy(work.doubts, std::back_inserter(solved.doubts));
+    doubtNearBorders(world, cutout, border, bitRadius, opening, solved);
+    return solved;
+}
+
+std::vector<LineMark> lineMarks(const ArrangedLine& line, const std::vector<LaidKerf>& kerfs, std::size_t index) {
+    std::vector<LineMark> marks;
+    for (const EdgeMark& mark : line.marks) {
+        LineMark made{mark, false, false};
+        const Point along = mark.edge == Edge::Bottom  ? Point{1, 0}
+                            : mark.edge == Edge::Right ? Point{0, 1}
+                            : mark.edge == Edge::Top   ? Point{-1, 0}
+                                                       : Point{0, -1};
+        for (const LaidKerf& kerf : kerfs) {
+            if (kerf.line != index) continue;
+            const Point waste = kerf.kerf.side == Side::Left ? leftOf(line.direction) : -1.0 * leftOf(line.direction);
+            (dot(waste, along) > 0 ? made.wasteToEnd : made.wasteToStart) = true;
+        }
+        marks.push_back(made);
+    }
+    return marks;
+}
+
+std::vector<SolvedLine> solvedLines(const Project& project, const Arranged& arranged,
+                                    const std::vector<LaidKerf>& kerfs) {
+    std::vector<SolvedLine> lines;
+    for (std::size_t i = 0; i < arranged.lines.size(); ++i) {
+        const ArrangedLine& line = arranged.lines[i];
+        SolvedLine solved{project.lines[line.index].id, line.index, line.from, line.to, line.cut,
+                          lineMarks(line, kerfs, i), {}};
+        for (const LaidKerf& kerf : kerfs) {
+            if (kerf.line == i) solved.kerfs.push_back(kerf.kerf);
+        }
+        lines.push_back(std::move(solved));
+    }
+    return lines;
+}
+
+}  // namespace
+
+Solved solve(const Project& project) {
+    Solved solved;
+    solved.kerfDepth = kerfDepthOf(project);
+    solved.bitRadius = trimBitOf(project).diameter / 2;
+    solved.use = useOf(project);
+
+    Arranged arranged = arrange(project);
+    solved.troubles = std::move(arranged.troubles);
+    std::vector<Border> borders;
+    std::vector<ArrangedCutout> sound;
+    for (ArrangedCutout& cutout : arranged.cutouts) {
+        Border border = borderOf(project, arranged, cutout, solved.bitRadius);
+        std::ranges::copy(border.troubles, std::back_inserter(solved.troubles));
+        if (!border.troubles.empty()) continue;
+        borders.push_back(std::move(border));
+        sound.push_back(std::move(cutout));
+    }
+    arranged.cutouts = std::move(sound);
+
+    std::vector<LineRun> runs;
+    for (const ArrangedLine& line : arranged.lines) runs.push_back({line.index, line.from, line.to});
+    const std::vector<LaidKerf> kerfs = layKerfs(project, arranged, borders, chooseSaws(project, runs));
+    World world{project, arranged, kerfs, 0};
+    for (const LaidKerf& kerf : kerfs) world.widestKerf = std::max(world.widestKerf, kerf.kerf.width);
+
+    solved.lines = solvedLines(project, arranged, kerfs);
+    for (std::size_t i = 0; i < arranged.cutouts.size(); ++i) {
+        solved.cutouts.push_back(solveCutout(world, arranged.cutouts[i], borders[i], solved.use, solved.bitRadius));
+    }
+    return solved;
+}
+
+const SolvedLine* findLine(const Solved& solved, const LineId& id) {
+    const auto found = std::ranges::find(solved.lines, id, &SolvedLine::id);
+    return found == solved.lines.end() ? nullptr : &*found;
+}
+
+}  // namespace kerfwall

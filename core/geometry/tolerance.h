@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+namespace kerfwall {
+
+/// Every tolerance of the engine, mm. Decisions of in and out and left and right on drawn lines are
+/// exact and use none of these.
+
+/// A line bounds a cutout only along at least this much; less counts as a point. (project file, version 1)
+inline constexpr double kShortestWall = 0.001;
+
+/// Parallel sides of kerfs this close are one and the same: ten times the rounding error of a
+/// coordinate on the largest panel.
+inline constexpr double kSameSide = 1e-11;
+
+/// A border of a decision this close is not guessed: 1 nm. (design of the engine)
+inline constexpr double kDoubt = 1e-6;
+
+/// How much nearer than its radius a disc's centre must come to a wall to count as stopped by it:
+/// above rounding error, below the smallest step that must be told apart (1e-9).
+inline constexpr double kBite = 1e-10;
+
+/// Ends of pieces this close are joined. Where two pieces meet almost tangentially the place of their
+/// meeting is known along them only to sqrt(2 r kBite); nearest ends are joined first.
+inline constexpr double kJoin = 1e-4;
+
+/// Loops smaller than this are rounding dust, mm².
+inline constexpr double kDust = 1e-9;
+
+/// A disc in a round this little wider than itself does not roll: it fits in one place.
+inline constexpr double kDoubtfulRadius = 1e-9;
+
+}  // namespace kerfwall

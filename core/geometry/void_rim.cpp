@@ -1,0 +1,472 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/geometry/void_rim.h"
+
+#include <algorithm>
+#include <limits>
+#include <optional>
+
+#include "core/geometry/tolerance.h"
+
+namespace kerfwall {
+namespace {
+
+constexpr int kFacesOwner = -1;
+constexpr double kEverywhere = 4 * kPastThePanel;
+
+/// A convex part of the void. Where sides of two parts lie on one another, facing the same way, the one
+/// with the smaller owner keeps the rim.
+struct ConvexPart {
+    std::vector<HalfPlane> bounds;
+    int owner = 0;
+};
+
+/// The part of a corner that a bore leaves standing: inside the two tangents and the corner, outside the bore.
+struct Spandrel {
+    ConvexPart triangle;
+    Point centre;
+    double radius = 0;
+};
+
+/// A stretch of rim in the making: `place(s) = origin + s along`, the void on its left.
+struct RimLine {
+    Point origin;
+    Point along;
+    Spans spans;
+    int owner = 0;
+    std::size_t ownLine = static_cast<std::size_t>(-1);  ///< kerfs of this line do not cut its own walls
+    VoidSide side;
+
+    [[nodiscard]] Point place(double s) const { return origin + s * along; }
+};
+
+struct Cover {
+    std::optional<std::pair<double, double>> span;
+    /// Where a facing side lies within kDoubt of the line and not on it.
+    std::optional<std::pair<double, double>> doubtful;
+};
+
+/// The stretch of `line` that lies inside `part`.
+Cover coverOf(const RimLine& line, const ConvexPart& part) {
+    double from = -kEverywhere;
+    double to = kEverywhere;
+    bool outside = false;
+    bool doubtful = false;
+    constexpr double kParallel = 1e-13;
+    for (const HalfPlane& half : part.bounds) {
+        const double slope = cross(half.direction, line.along);
+        const double level = cross(half.direction, line.origin - half.origin);
+        if (std::abs(slope) > kParallel) {
+            const double at = -level / slope;
+            if (slope > 0) from = std::max(from, at);
+            else to = std::min(to, at);
+            continue;
+        }
+        const bool facing = dot(half.direction, line.along) < 0;
+        if (std::abs(level) <= kSameSide) {
+            // Facing: no wood between them. The same way: one of the two keeps the rim.
+            if (!facing && part.owner >= line.owner) return {};
+            continue;
+        }
+        doubtful = doubtful || (facing && std::abs(level) < kDoubt);
+        outside = outside || level < 0;
+    }
+    Cover cover;
+    if (!(from < to)) return cover;
+    if (doubtful) cover.doubtful = {from, to};
+    if (!outside) cover.span = {from, to};
+    return cover;
+}
+
+ConvexPart bandPart(const ArrangedLine& line, const LaidKerf& kerf, const std::pair<double, double>& span, int owner) {
+    const Point u = line.direction;
+    const Point n = leftOf(u);
+    const bool left = kerf.kerf.side == Side::Left;
+    const double low = left ? 0 : -kerf.kerf.width;
+    const double high = left ? kerf.kerf.width : 0;
+    ConvexPart part{{{line.from + low * n, u}, {line.from + high * n, -1.0 * u}}, owner};
+    if (span.first > -kPastThePanel) part.bounds.push_back({line.from + span.first * u, -1.0 * n});
+    if (span.second < kPastThePanel) part.bounds.push_back({line.from + span.second * u, n});
+    return part;
+}
+
+/// Gathers the rim of one cutout's void.
+class RimBuilder {
+  public:
+    RimBuilder(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
+               const std::vector<LaidKerf>& kerfs, KerfHeight height, const Box& frame)
+        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_height(height), m_frame(frame),
+          m_width(project.panel.width), m_heightOfPanel(project.panel.height) {
+        for (const LayoutLine& line : project.lines) m_ids.push_back(line.id);
+    }
+
+    VoidRim build() {
+        gatherParts();
+        for (std::size_t i = 0; i < m_arranged.lines.size(); ++i) {
+            if (m_arranged.lines[i].cut) addWallsAndMouths(i);
+        }
+        for (std::size_t k = 0; k < m_kerfs.size(); ++k) addFarSideAndEnds(k);
+        for (const Edge edge : kEdges) addPanelEdge(edge);
+        addBores();
+        addFrame();
+        VoidRim made;
+        made.rim = joinToRim(std::move(m_curves));
+        made.sides = std::move(m_sides);
+        made.doubts = std::move(m_doubts);
+        for (const std::size_t end : made.rim.openEnds()) {
+            if (made.rim.curves[end].lengthInMm() > kJoin) {
+                made.doubts.push_back({made.rim.curves[end].to, "the walls left by the kerfs could not be closed here."});
+            }
+        }
+        return made;
+    }
+
+  private:
+    [[nodiscard]] const Spans& spansOf(const LaidKerf& kerf) const {
+        return m_height == KerfHeight::Below ? kerf.below : kerf.inBand;
+    }
+    [[nodiscard]] HalfPlane edgeOf(Edge edge) const {
+        switch (edge) {
+            case Edge::Bottom: return {{0, 0}, {1, 0}};
+            case Edge::Right: return {{m_width, 0}, {0, 1}};
+            case Edge::Top: return {{m_width, m_heightOfPanel}, {-1, 0}};
+            case Edge::Left: break;
+        }
+        return {{0, m_heightOfPanel}, {0, -1}};
+    }
+    [[nodiscard]] double lengthOf(Edge edge) const {
+        return edge == Edge::Bottom || edge == Edge::Top ? m_width : m_heightOfPanel;
+    }
+
+    void gatherParts() {
+        for (const ArrangedFace& face : m_cutout.faces) m_faces.push_back({face.bounds, kFacesOwner});
+        for (std::size_t k = 0; k < m_kerfs.size(); ++k) {
+            for (const auto& span : spansOf(m_kerfs[k])) {
+                m_bands.push_back({bandPart(m_arranged.lines[m_kerfs[k].line], m_kerfs[k], span, static_cast<int>(k)), k});
+            }
+        }
+        for (const Edge edge : kEdges) {
+            const HalfPlane inside = edgeOf(edge);
+            m_outside.push_back({{{inside.origin, -1.0 * inside.direction}}, kFacesOwner});
+        }
+        if (m_height == KerfHeight::InBand) return;
+        for (const Corner& corner : m_border.corners) {
+            if (corner.regime != Regime::Bored || corner.angle >= 180) continue;
+            const Point in = unit(corner.point - corner.firstTangent);
+            const Point out = unit(corner.secondTangent - corner.point);
+            const Point chord = unit(corner.firstTangent - corner.secondTangent);
+            Spandrel spandrel;
+            spandrel.triangle.bounds = {{corner.point, in}, {corner.point, out}, {corner.secondTangent, chord}};
+            spandrel.centre = corner.firstTangent + corner.radius * leftOf(in);
+            spandrel.radius = corner.radius;
+            m_spandrels.push_back(std::move(spandrel));
+        }
+    }
+
+    /// The stretches of a line on the faces, without what bores leave standing.
+    [[nodiscard]] Spans facesOn(const RimLine& line) {
+        Spans covered;
+        for (const ConvexPart& face : m_faces) {
+            const Cover cover = coverOf(line, face);
+            if (cover.span) addSpan(covered, cover.span->first, cover.span->second);
+            noteDoubt(cover, line);
+        }
+        for (const Spandrel& spandrel : m_spandrels) {
+            const Cover cover = coverOf(line, spandrel.triangle);
+            if (!cover.span) continue;
+            Spans standing{*cover.span};
+            for (const Spandrel& bore : m_spandrels) takeDisc(standing, line, bore.centre, bore.radius);
+            covered = without(std::move(covered), standing);
+        }
+        return covered;
+    }
+
+    static void takeDisc(Spans& spans, const RimLine& line, Point centre, double radius) {
+        const double off = cross(line.along, centre - line.origin);
+        if (std::abs(off) > radius - kBite) return;
+        const double foot = dot(line.along, centre - line.origin);
+        const double half = std::sqrt((radius - off) * (radius + off));
+        takeOut(spans, foot - half, foot + half);
+    }
+
+    void takeBores(RimLine& line) const {
+        for (const Spandrel& bore : m_spandrels) takeDisc(line.spans, line, bore.centre, bore.radius);
+    }
+
+    void noteDoubt(const Cover& cover, const RimLine& line) {
+        if (!cover.doubtful) return;
+        Spans rest = line.spans;
+        takeOut(rest, -kEverywhere, cover.doubtful->first);
+        takeOut(rest, cover.doubtful->second, kEverywhere);
+        if (rest.empty()) return;
+        m_doubts.push_back({line.place((rest.front().first + rest.front().second) / 2),
+                            "two kerf walls lie within a millionth of a millimetre of one another here; move one of the"
+                            " lines by 0.1 mm."});
+    }
+
+    void takeBands(RimLine& line) {
+        for (const auto& [part, kerf] : m_bands) {
+            if (m_kerfs[kerf].line == line.ownLine) continue;
+            const Cover cover = coverOf(line, part);
+            if (cover.span) takeOut(line.spans, cover.span->first, cover.span->second);
+            noteDoubt(cover, line);
+            if (line.spans.empty()) return;
+        }
+    }
+
+    void takeOutside(RimLine& line) {
+        for (const ConvexPart& part : m_outside) {
+            const Cover cover = coverOf(line, part);
+            if (cover.span) takeOut(line.spans, cover.span->first, cover.span->second);
+        }
+    }
+
+    void keepInFrame(RimLine& line) const {
+        RimLine probe = line;
+        probe.owner = kFacesOwner - 1;
+        const Cover cover = coverOf(probe, frameInside());
+        if (!cover.span) {
+            line.spans.clear();
+            return;
+        }
+        takeOut(line.spans, -kEverywhere, cover.span->first);
+        takeOut(line.spans, cover.span->second, kEverywhere);
+    }
+
+    [[nodiscard]] ConvexPart frameInside() const {
+        const Point& low = m_frame.low;
+        const Point& high = m_frame.high;
+        return {{{low, {1, 0}}, {{high.x, low.y}, {0, 1}}, {high, {-1, 0}}, {{low.x, high.y}, {0, -1}}}, kFacesOwner};
+    }
+
+    void add(RimLine line) {
+        if (line.spans.empty()) return;
+        for (const auto& [a, b] : line.spans) {
+            if (b - a < kBite) continue;
+            m_curves.push_back(straight(line.place(a), line.place(b), m_sides.size()));
+        }
+        m_sides.push_back(line.side);
+    }
+
+    [[nodiscard]] Spans wallSpans(std::size_t lineIndex, Side side) const {
+        const ArrangedLine& line = m_arranged.lines[lineIndex];
+        Spans spans;
+        for (const Wall& wall : m_border.walls) {
+            if (wall.waste != side || wall.line != m_ids[line.index]) continue;
+            const Point from = trimmed(wall.startCorner, wall.from, false);
+            const Point to = trimmed(wall.endCorner, wall.to, true);
+            double a = dot(from - line.from, line.direction);
+            double b = dot(to - line.from, line.direction);
+            if (side == Side::Right) std::swap(a, b);
+            addSpan(spans, a, b);
+        }
+        return spans;
+    }
+    /// A wall's end, drawn back to where a bore touches it.
+    [[nodiscard]] Point trimmed(const std::optional<std::size_t>& corner, Point end, bool arrives) const {
+        if (!corner || m_height == KerfHeight::InBand) return end;
+        const Corner& met = m_border.corners[*corner];
+        if (met.regime != Regime::Bored || met.angle >= 180) return end;
+        return arrives ? met.firstTangent : met.secondTangent;
+    }
+
+    [[nodiscard]] Spans innerSpans(std::size_t lineIndex) const {
+        const ArrangedLine& line = m_arranged.lines[lineIndex];
+        Spans spans;
+        for (const InnerRun& run : m_cutout.inner) {
+            if (run.line != lineIndex) continue;
+            addSpan(spans, dot(run.from - line.from, line.direction), dot(run.to - line.from, line.direction));
+        }
+        return spans;
+    }
+
+    void addWallsAndMouths(std::size_t lineIndex) {
+        const ArrangedLine& line = m_arranged.lines[lineIndex];
+        std::array<Spans, 2> walls{wallSpans(lineIndex, Side::Left), wallSpans(lineIndex, Side::Right)};
+        std::array<Spans, 2> bands;
+        int owner = kFacesOwner;
+        for (std::size_t k = 0; k < m_kerfs.size(); ++k) {
+            if (m_kerfs[k].line != lineIndex) continue;
+            owner = static_cast<int>(k);
+            Spans& spans = bands[m_kerfs[k].kerf.side == Side::Left ? 0 : 1];
+            for (const auto& [a, b] : spansOf(m_kerfs[k])) addSpan(spans, a, b);
+        }
+        if (walls[0].empty() && walls[1].empty() && bands[0].empty() && bands[1].empty()) return;
+        const Spans inner = innerSpans(lineIndex);
+        for (std::size_t side = 0; side < 2; ++side) {
+            Spans beyond = inner;
+            for (const Spans* other : {&walls[1 - side], &bands[1 - side]}) {
+                for (const auto& [a, b] : *other) addSpan(beyond, a, b);
+            }
+            const Spans wall = without(walls[side], beyond);
+            const Spans mouth = without(without(bands[side], beyond), walls[side]);
+            const bool left = side == 0;
+            addNear(line, lineIndex, left, wall, kFacesOwner, VoidSide::Kind::Wall);
+            addNear(line, lineIndex, left, mouth, owner, VoidSide::Kind::Mouth);
+        }
+    }
+
+    void addNear(const ArrangedLine& line, std::size_t lineIndex, bool left, const Spans& spans, int owner,
+                 VoidSide::Kind kind) {
+        if (spans.empty()) return;
+        RimLine rim{line.from, left ? line.direction : -1.0 * line.direction, {}, owner, lineIndex,
+                    {kind, lineIndex, 0, Edge::Bottom}};
+        for (const auto& [a, b] : spans) addSpan(rim.spans, left ? a : -b, left ? b : -a);
+        takeOutside(rim);
+        keepInFrame(rim);
+        takeBands(rim);
+        takeBores(rim);
+        add(std::move(rim));
+    }
+
+    void addFarSideAndEnds(std::size_t k) {
+        const LaidKerf& kerf = m_kerfs[k];
+        const ArrangedLine& line = m_arranged.lines[kerf.line];
+        const bool left = kerf.kerf.side == Side::Left;
+        const Point n = leftOf(line.direction);
+        const double away = left ? kerf.kerf.width : -kerf.kerf.width;
+        const int owner = static_cast<int>(k);
+        RimLine far{line.from + away * n, left ? -1.0 * line.direction : line.direction, {}, owner,
+                    static_cast<std::size_t>(-1), {VoidSide::Kind::FarSide, kerf.line, 0, Edge::Bottom}};
+        for (const auto& [a, b] : spansOf(kerf)) addSpan(far.spans, left ? -b : a, left ? -a : b);
+        finish(std::move(far), k);
+        for (const auto& [a, b] : spansOf(kerf)) {
+            const double low = left ? 0 : -kerf.kerf.width;
+            const double high = left ? kerf.kerf.width : 0;
+            const VoidSide side{VoidSide::Kind::KerfEnd, kerf.line, 0, Edge::Bottom};
+            if (b < kPastThePanel) {
+                finish({line.from + b * line.direction, n, {{low, high}}, owner, static_cast<std::size_t>(-1), side}, k);
+            }
+            if (a > -kPastThePanel) {
+                finish({line.from + a * line.direction, -1.0 * n, {{-high, -low}}, owner, static_cast<std::size_t>(-1), side},
+                       k);
+            }
+        }
+    }
+
+    /// What a kerf's inner side or end leaves when faces, bores, other kerfs and the outside have taken theirs.
+    void finish(RimLine rim, std::size_t ownKerf) {
+        takeOutside(rim);
+        keepInFrame(rim);
+        if (rim.spans.empty()) return;
+        rim.spans = without(std::move(rim.spans), facesOn(rim));
+        for (const auto& [part, kerf] : m_bands) {
+            if (kerf == ownKerf) continue;
+            const Cover cover = coverOf(rim, part);
+            if (cover.span) takeOut(rim.spans, cover.span->first, cover.span->second);
+            noteDoubt(cover, rim);
+        }
+        takeBores(rim);
+        add(std::move(rim));
+    }
+
+    void addPanelEdge(Edge edge) {
+        const HalfPlane inside = edgeOf(edge);
+        RimLine rim{inside.origin, -1.0 * inside.direction, {{-lengthOf(edge), 0}}, kFacesOwner - 1,
+                    static_cast<std::size_t>(-1), {VoidSide::Kind::PanelEdge, 0, 0, edge}};
+        keepInFrame(rim);
+        if (rim.spans.empty()) return;
+        rim.spans = without(std::move(rim.spans), facesOn(rim));
+        takeBands(rim);
+        takeBores(rim);
+        add(std::move(rim));
+    }
+
+    void addBores() {
+        if (m_height == KerfHeight::InBand) return;
+        for (std::size_t i = 0; i < m_border.corners.size(); ++i) {
+            const Corner& corner = m_border.corners[i];
+            if (corner.regime != Regime::Bored || corner.angle >= 180) continue;
+            const Point in = unit(corner.point - corner.firstTangent);
+            const Point centre = corner.firstTangent + corner.radius * leftOf(in);
+            const Curve whole = arcThrough(centre, corner.radius, corner.firstTangent, corner.secondTangent, true);
+            Spans spans{{0, whole.size}};
+            for (const auto& [part, kerf] : m_bands) takePart(spans, whole, part);
+            for (const ConvexPart& part : m_outside) takePart(spans, whole, part);
+            for (const Spandrel& other : m_spandrels) {
+                if (other.centre != centre) takeInside(spans, whole, other.centre, other.radius);
+            }
+            for (const auto& [a, b] : spans) {
+                if ((b - a) * corner.radius < kBite) continue;
+                Curve piece = whole.part(a, b);
+                piece.tag = m_sides.size();
+                m_curves.push_back(piece);
+            }
+            m_sides.push_back({VoidSide::Kind::Bore, 0, i, Edge::Bottom});
+        }
+    }
+
+    /// Takes out what of an arc lies inside a convex part, deeper than kBite.
+    static void takePart(Spans& spans, const Curve& arc, const ConvexPart& part) {
+        std::vector<double> marks{0, arc.size};
+        for (const HalfPlane& half : part.bounds) meetLine(arc, half.origin, half.direction, marks);
+        std::ranges::sort(marks);
+        for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
+            const Point middle = arc.at((marks[i] + marks[i + 1]) / 2);
+            const bool inside = std::ranges::all_of(part.bounds, [&](const HalfPlane& half) {
+                return cross(half.direction, middle - half.origin) > kBite;
+            });
+            if (inside) takeOut(spans, marks[i], marks[i + 1]);
+        }
+    }
+
+    /// Takes out what of an arc lies inside another bore.
+    static void takeInside(Spans& spans, const Curve& arc, Point centre, double radius) {
+        std::vector<double> marks{0, arc.size};
+        meetCircle(arc, centre, radius, marks);
+        std::ranges::sort(marks);
+        for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
+            const Point middle = arc.at((marks[i] + marks[i + 1]) / 2);
+            if (distance(middle, centre) < radius - kBite) takeOut(spans, marks[i], marks[i + 1]);
+        }
+    }
+
+    /// Where the frame cuts through the void it closes it.
+    void addFrame() {
+        const ConvexPart inside = frameInside();
+        for (std::size_t i = 0; i < inside.bounds.size(); ++i) {
+            const HalfPlane& half = inside.bounds[i];
+            const double size = i % 2 == 0 ? m_frame.high.x - m_frame.low.x : m_frame.high.y - m_frame.low.y;
+            RimLine rim{half.origin, half.direction, {{0, size}}, kFacesOwner - 2, static_cast<std::size_t>(-1),
+                        {VoidSide::Kind::Frame, 0, 0, Edge::Bottom}};
+            Spans free = facesOn(rim);
+            RimLine probe = rim;
+            probe.owner = static_cast<int>(m_kerfs.size());
+            for (const ConvexPart& part : m_outside) {
+                if (const Cover cover = coverOf(probe, part); cover.span) addSpan(free, cover.span->first, cover.span->second);
+            }
+            for (const auto& [part, kerf] : m_bands) {
+                if (const Cover cover = coverOf(probe, part); cover.span) addSpan(free, cover.span->first, cover.span->second);
+            }
+            Spans closed{{0, size}};
+            closed = without(std::move(closed), free);
+            rim.spans = without(std::move(rim.spans), closed);
+            add(std::move(rim));
+        }
+    }
+
+    const Arranged& m_arranged;
+    const ArrangedCutout& m_cutout;
+    const Border& m_border;
+    const std::vector<LaidKerf>& m_kerfs;
+    KerfHeight m_height;
+    Box m_frame;
+    double m_width;
+    double m_heightOfPanel;
+    std::vector<LineId> m_ids;
+    std::vector<ConvexPart> m_faces;
+    std::vector<std::pair<ConvexPart, std::size_t>> m_bands;
+    std::vector<ConvexPart> m_outside;
+    std::vector<Spandrel> m_spandrels;
+    std::vector<Curve> m_curves;
+    std::vector<VoidSide> m_sides;
+    std::vector<Doubt> m_doubts;
+};
+
+}  // namespace
+
+VoidRim voidRim(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
+                const std::vector<LaidKerf>& kerfs, KerfHeight height, const Box& frame) {
+    return RimBuilder(project, arranged, cutout, border, kerfs, height, frame).build();
+}
+
+}  // namespace kerfwall

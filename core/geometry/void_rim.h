@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "core/geometry/border.h"
+#include "core/geometry/curve.h"
+#include "core/geometry/kerf_layout.h"
+
+namespace kerfwall {
+
+/// What a stretch of the void's rim is.
+struct VoidSide {
+    enum class Kind {
+        Wall,       ///< the cutout's own border on a line
+        Mouth,      ///< a kerf's wall on its line, beyond the cutout's border
+        FarSide,    ///< a kerf's inner wall
+        KerfEnd,    ///< where a stopped kerf ends
+        PanelEdge,  ///< seen from outside
+        Bore,
+        Frame,  ///< where the world considered ends; not a thing in the shop
+    } kind = Kind::Wall;
+    std::size_t line = 0;    ///< into Arranged::lines; kerf sides and walls
+    std::size_t corner = 0;  ///< into Border::corners; bores
+    Edge edge = Edge::Bottom;
+    bool operator==(const VoidSide&) const = default;
+};
+
+/// The rim of the void one cutout's bearing rolls in, the void on the left. The tag of each curve is an
+/// index into `sides`.
+struct VoidRim {
+    Rim rim;
+    std::vector<VoidSide> sides;
+    std::vector<Doubt> doubts;
+};
+
+/// Which height of the kerfs is asked for.
+enum class KerfHeight { Below, InBand };
+
+/// The void is the cutout's faces and bores, all kerfs, and everything off the panel, inside `frame`.
+[[nodiscard]] VoidRim voidRim(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout,
+                              const Border& border, const std::vector<LaidKerf>& kerfs, KerfHeight height,
+                              const Box& frame);
+
+}  // namespace kerfwall

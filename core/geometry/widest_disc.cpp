@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/geometry/widest_disc.h"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <queue>
+#include <vector>
+
+namespace kerfwall {
+namespace {
+
+struct Segment {
+    Point from;
+    Point to;
+    [[nodiscard]] Point nearest(Point p) const {
+        const Point along = to - from;
+        const double t = std::clamp(dot(p - from, along) / dot(along, along), 0.0, 1.0);
+        return from + t * along;
+    }
+};
+
+class DrawnSegments {
+  public:
+    explicit DrawnSegments(const Outline& drawn) {
+        for (const OutlineLoop& loop : drawn.loops) {
+            for (const OutlinePiece& piece : loop) m_segments.push_back({piece.from, piece.to});
+        }
+    }
+    [[nodiscard]] const std::vector<Segment>& all() const { return m_segments; }
+
+    /// Distance to the border, negative outside.
+    [[nodiscard]] double room(Point p) const {
+        double nearest = 1e300;
+        bool inside = false;
+        for (const Segment& s : m_segments) {
+            nearest = std::min(nearest, distance(p, s.nearest(p)));
+            if ((s.from.y > p.y) != (s.to.y > p.y) &&
+                p.x < s.from.x + (p.y - s.from.y) / (s.to.y - s.from.y) * (s.to.x - s.from.x)) {
+                inside = !inside;
+            }
+        }
+        return inside ? nearest : -nearest;
+    }
+
+  private:
+    std::vector<Segment> m_segments;
+};
+
+struct Cell {
+    Point centre;
+    double half = 0;
+    double room = 0;
+    [[nodiscard]] double most() const { return room + half * std::sqrt(2.0); }
+    bool operator<(const Cell& other) const { return most() < other.most(); }
+};
+
+/// Places from which climbing can reach the widest disc: the best cells of a search that halves squares
+/// until none can hold a disc more than `kCoarse` wider.
+std::vector<Point> startingPlaces(const DrawnSegments& border, const Box& bounds) {
+    constexpr double kCoarse = 0.02;
+    constexpr std::size_t kMostCells = 4000;
+    constexpr std::size_t kMostStarts = 6;
+    const double side = std::min(bounds.high.x - bounds.low.x, bounds.high.y - bounds.low.y);
+    std::priority_queue<Cell> open;
+    std::vector<Cell> seen;
+    const auto add = [&](Point centre, double half) {
+        Cell cell{centre, half, border.room(centre)};
+        open.push(cell);
+        seen.push_back(cell);
+    };
+    for (double x = bounds.low.x; x < bounds.high.x; x += side) {
+        for (double y = bounds.low.y; y < bounds.high.y; y += side) add({x + side / 2, y + side / 2}, side / 2);
+    }
+    double best = 0;
+    while (!open.empty() && seen.size() < kMostCells) {
+        const Cell cell = open.top();
+        open.pop();
+        best = std::max(best, cell.room);
+        if (cell.most() <= best * (1 + kCoarse)) break;
+        const double h = cell.half / 2;
+        for (const double dx : {-h, h}) {
+            for (const double dy : {-h, h}) add({cell.centre.x + dx, cell.centre.y + dy}, h);
+        }
+    }
+    std::ranges::sort(seen, [](const Cell& a, const Cell& b) { return a.room > b.room; });
+    std::vector<Point> starts;
+    for (const Cell& cell : seen) {
+        const bool apart = std::ranges::all_of(starts, [&](Point p) { return distance(p, cell.centre) > best / 2; });
+        if (apart) starts.push_back(cell.centre);
+        if (starts.size() == kMostStarts) break;
+    }
+    return starts;
+}
+
+/// a x + b y + c t = d.
+struct Plane {
+    double a, b, c, d;
+};
+
+std::optional<std::array<double, 3>> meet(const Plane& p, const Plane& q, const Plane& r) {
+    const double det = p.a * (q.b * r.c - q.c * r.b) - p.b * (q.a * r.c - q.c * r.a) + p.c * (q.a * r.b - q.b * r.a);
+    if (std::abs(det) < 1e-14) return std::nullopt;
+    const double x = p.d * (q.b * r.c - q.c * r.b) - p.b * (q.d * r.c - q.c * r.d) + p.c * (q.d * r.b - q.b * r.d);
+    const double y = p.a * (q.d * r.c - q.c * r.d) - p.d * (q.a * r.c - q.c * r.a) + p.c * (q.a * r.d - q.d * r.a);
+    const double t = p.a * (q.b * r.d - q.d * r.b) - p.b * (q.a * r.d - q.d * r.a) + p.d * (q.a * r.b - q.b * r.a);
+    return std::array{x / det, y / det, t / det};
+}
+
+/// The step of at most `trust` each way that gains the most room from the nearest sides, taken as straight.
+Point bestStep(const DrawnSegments& border, Point place, double trust) {
+    constexpr std::size_t kNearest = 8;
+    std::vector<std::pair<double, Point>> sides;
+    for (const Segment& s : border.all()) {
+        const Point away = place - s.nearest(place);
+        if (const double gap = length(away); gap > 0) sides.emplace_back(gap, (1.0 / gap) * away);
+    }
+    std::ranges::sort(sides, [](const auto& a, const auto& b) { return a.first < b.first; });
+    if (sides.size() > kNearest) sides.resize(kNearest);
+    // t <= gap + gradient . step, |step.x| <= trust, |step.y| <= trust; a corner of this with the largest t.
+    std::vector<Plane> planes;
+    for (const auto& [gap, g] : sides) planes.push_back({-g.x, -g.y, 1, gap});
+    for (const double sign : {-1.0, 1.0}) {
+        planes.push_back({sign, 0, 0, trust});
+        planes.push_back({0, sign, 0, trust});
+    }
+    const double slack = 1e-12 + 1e-9 * trust;
+    Point step;
+    double most = -1e300;
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+        for (std::size_t j = i + 1; j < planes.size(); ++j) {
+            for (std::size_t k = j + 1; k < planes.size(); ++k) {
+                const auto corner = meet(planes[i], planes[j], planes[k]);
+                if (!corner || (*corner)[2] <= most) continue;
+                const bool allowed = std::ranges::all_of(planes, [&](const Plane& p) {
+                    return p.a * (*corner)[0] + p.b * (*corner)[1] + p.c * (*corner)[2] <= p.d + slack;
+                });
+                if (!allowed) continue;
+                most = (*corner)[2];
+                step = {(*corner)[0], (*corner)[1]};
+            }
+        }
+    }
+    return step;
+}
+
+WidestDisc climb(const DrawnSegments& border, Point place) {
+    double room = border.room(place);
+    double trust = std::max(room, 1e-3) / 2;
+    constexpr int kMostSteps = 80;
+    for (int i = 0; i < kMostSteps && trust > 1e-12; ++i) {
+        const Point next = place + bestStep(border, place, trust);
+        const double there = border.room(next);
+        if (there > room + 1e-13) {
+            place = next;
+            room = there;
+        } else {
+            trust /= 4;
+        }
+    }
+    return {place, 2 * room};
+}
+
+}  // namespace
+
+WidestDisc widestDisc(const Outline& drawn) {
+    WidestDisc widest;
+    if (drawn.loops.empty()) return widest;
+    const DrawnSegments border(drawn);
+    for (const Point start : startingPlaces(border, drawn.bounds)) {
+        const WidestDisc disc = climb(border, start);
+        if (disc.diameter > widest.diameter) widest = disc;
+    }
+    return widest;
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/shop/order_of_work.h"
+
+namespace kerfwall {
+
+/// The usual cautions at a kerf cut with that kind of saw, one sentence each. They never replace the
+/// machine's manual, local rules and training, and the last one says so.
+/// Source    common practice, no source; riving knife and guard: circular saw bench practice.
+[[nodiscard]] std::vector<std::string> sawCautions(const Project& project, SawKind kind);
+
+/// The same at a step without a saw setting. Empty where there is nothing to be hurt by.
+[[nodiscard]] std::vector<std::string> taskCautions(Task task);
+
+}  // namespace kerfwall

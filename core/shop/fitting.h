@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "core/shop/order_of_work.h"
+
+namespace kerfwall {
+
+/// One step for all clamp holes of one edge, diameter, depth and height.
+[[nodiscard]] std::vector<WorkStep> holeSteps(const Project& project);
+
+/// One step for each straight reference fixed to the template.
+[[nodiscard]] std::vector<WorkStep> fenceSteps(const Project& project);
+
+/// What to write on the finished template.
+[[nodiscard]] WorkStep labelStep(const Project& project, const Solved& solved);
+
+}  // namespace kerfwall

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/shop/rough_cut.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/shop/bore.h"
+#include "core/shop/cautions.h"
+#include "core/shop/step_text.h"
+#include "core/shop/wall_kerf.h"
+
+namespace kerfwall {
+
+namespace {
+
+constexpr double kLeftAtLeast = 0.5;  ///< mm on either side of the sawn edge. Common practice, no source.
+
+std::string sawOnText(const Project& project, const SolvedCutout& cutout, const RoughCut& rough) {
+    if (rough.sawOn.empty()) {
+        return "";
+    }
+    std::vector<std::string> places;
+    for (const std::size_t corner : rough.sawOn) {
+        places.push_back(cutout.corners[corner].first + " with " + cutout.corners[corner].second);
+    }
+    return " In the " + std::string(places.size() > 1 ? "corners" : "corner") + " of " + listText(places) +
+           " saw on to where the kerfs cross: the kerf is narrower than the " +
+           sizeText(project, trimBitOf(project).diameter) + " bit's round there.";
+}
+
+}  // namespace
+
+double kerfThatClears(double bitRadius, double cornerAngle) {
+    return bitRadius * (1 - std::sin(cornerAngle * std::numbers::pi / 360));
+}
+
+RoughCut roughCutOf(const Solved& solved, const SolvedCutout& cutout) {
+    RoughCut rough;
+    const double kerf = narrowestKerf(solved, cutout).value_or(0);
+    rough.leastLeft = std::min(kLeftAtLeast, kerf / 2);
+    rough.mostLeft = std::max(kerf - kLeftAtLeast, kerf / 2);
+    for (std::size_t i = 0; i < cutout.corners.size(); ++i) {
+        const Corner& corner = cutout.corners[i];
+        if (corner.angle >= 180 || isBored(corner, solved)) {
+            continue;
+        }
+        const double clears = kerfThatClears(solved.bitRadius, corner.angle);
+        if (std::ranges::any_of(kerfsAt(solved, cutout, i), [&](const Kerf& at) { return at.width < clears; })) {
+            rough.sawOn.push_back(i);
+        }
+    }
+    return rough;
+}
+
+std::vector<WorkStep> roughSteps(const Project& project, const Solved& solved) {
+    std::vector<WorkStep> steps;
+    for (const SolvedCutout& cutout : solved.cutouts) {
+        if (!narrowestKerf(solved, cutout)) {
+            continue;
+        }
+        const RoughCut rough = roughCutOf(solved, cutout);
+        WorkStep& step = steps.emplace_back();
+        step.task = Task::Rough;
+        step.lines = linesAlong(cutout);
+        step.text = std::string("Saw the waste out of ") + cutout.id + " with " +
+                    (cutout.open ? "a band saw or a jigsaw, in from the panel's edge"
+                                 : "a jigsaw, in from a hole drilled in the waste") +
+                    ". Saw inside the kerfs and leave " + sizeText(project, rough.leastLeft) + " to " +
+                    sizeText(project, rough.mostLeft) +
+                    " of each kerf's floor along its wall; nothing may stand beyond the kerf, or the bearing "
+                    "cannot reach the wall." +
+                    sawOnText(project, cutout, rough);
+        step.cautions = taskCautions(Task::Rough);
+    }
+    return steps;
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/shop/saw_reach.h"
+
+#include <cmath>
+
+#include "core/shop/heading.h"
+#include "core/shop/run_out.h"
+
+namespace kerfwall {
+
+bool canStop(SawKind kind) { return kind == SawKind::GuideRail || kind == SawKind::SlidingMitre; }
+
+double spacerFor(const Saw& saw, double depth) { return runOut(saw.blade, depth); }
+
+bool reaches(const Saw& saw, const AskedCut& cut, Edge against, const Panel& panel) {
+    if ((cut.stopped && !canStop(saw.kind)) || 2 * cut.depth >= saw.blade) {
+        return false;
+    }
+    if (saw.kind != SawKind::RipFence && saw.kind != SawKind::GuideRail &&
+        headingFrom(against, cut.from, cut.to) == Heading::Along) {
+        return false;
+    }
+    const double lean = std::abs(leanFrom(against, cut.from, cut.to));
+    const double run = distance(cut.from, cut.to);
+    switch (saw.kind) {
+        case SawKind::RipFence:
+            return headingFrom(against, cut.from, cut.to) == Heading::Along &&
+                   depthFrom(against, cut.from, panel) <= saw.maxFence;
+        case SawKind::CrosscutSled: return lean <= kSteepestWedge && run <= saw.maxCut;
+        case SawKind::MitreGauge: return lean <= saw.maxAngle;
+        case SawKind::GuideRail: return run <= saw.railLength;
+        case SawKind::SlidingMitre:
+            return lean <= saw.maxAngle && run + spacerFor(saw, cut.depth) <= saw.maxCut;
+    }
+    return false;
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/shop/step_text.h"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+
+#include "core/says/length_text.h"
+#include "core/shop/heading.h"
+
+namespace kerfwall {
+
+namespace {
+
+/// The neighbour of `edge` from whose corner a mark on it is measured.
+Edge measuredFrom(const Panel& panel, Edge edge) {
+    const Edge reference = panel.referenceEdge;
+    return edge == reference || edge == oppositeOf(reference) ? measuredEnd(panel) : reference;
+}
+
+}  // namespace
+
+std::string edgeWord(Edge edge) {
+    switch (edge) {
+        case Edge::Bottom: return "bottom";
+        case Edge::Right: return "right";
+        case Edge::Top: return "top";
+        case Edge::Left: break;
+    }
+    return "left";
+}
+
+std::string sideWord(Side side) { return side == Side::Left ? "left" : "right"; }
+
+std::string cornerWord(Edge one, Edge other) {
+    const bool oneIsLevel = one == Edge::Bottom || one == Edge::Top;
+    return edgeWord(oneIsLevel ? one : other) + "-" + edgeWord(oneIsLevel ? other : one) + " corner";
+}
+
+std::string listText(const std::vector<std::string>& words) {
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (i > 0) {
+            text += i + 1 == words.size() ? " and " : ", ";
+        }
+        text += words[i];
+    }
+    return text;
+}
+
+std::string sizeText(const Project& project, double mm) { return lengthWithUnit(mm, project.units); }
+
+std::string degreesText(double degrees) {
+    const double hundredths = std::round(degrees * 100) / 100;
+    std::array<char, 40> room{};
+    const auto end = std::to_chars(room.data(), room.data() + room.size(), hundredths).ptr;
+    return std::string(room.data(), end) + "°";
+}
+
+Edge measuredEnd(const Panel& panel) {
+    return panel.squareCorner == SquareCorner::End ? nextOf(panel.referenceEdge) : previousOf(panel.referenceEdge);
+}
+
+std::string markText(const Project& project, const EdgeMark& mark) {
+    const Edge corner = measuredFrom(project.panel, mark.edge);
+    const bool fromStart = corner == previousOf(mark.edge);
+    const double at = fromStart ? mark.at : lengthOf(mark.edge, project.panel) - mark.at;
+    return sizeText(project, at) + " from the " + cornerWord(mark.edge, corner) + " on the " + edgeWord(mark.edge) +
+           " edge";
+}
+
+std::string placeText(const Project& project, Point place) {
+    const Edge end = measuredEnd(project.panel);
+    const Edge reference = project.panel.referenceEdge;
+    return sizeText(project, depthFrom(end, place, project.panel)) + " from the " + edgeWord(end) + " edge and " +
+           sizeText(project, depthFrom(reference, place, project.panel)) + " from the " + edgeWord(reference) +
+           " edge";
+}
+
+std::string sentence(std::string words) {
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') {
+        words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    }
+    return words;
+}
+
+}  // namespace kerfwall

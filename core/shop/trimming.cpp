@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/shop/trimming.h"
+
+#include "core/shop/bore.h"
+#include "core/shop/cautions.h"
+#include "core/shop/feed_direction.h"
+#include "core/shop/rough_cut.h"
+#include "core/shop/step_text.h"
+#include "core/shop/wall_kerf.h"
+
+namespace kerfwall {
+
+namespace {
+
+std::string lieText(Router router, bool faceUp) {
+    return std::string("Lay the panel layout face ") + (faceUp ? "up" : "down") +
+           (router == Router::Table ? " on the router table." : " and clamp it; the router runs on top.");
+}
+
+std::string feedText(Router router, bool clockwise) {
+    return std::string("Work ") + (clockwise ? "clockwise" : "anticlockwise") +
+           " round the opening as the panel lies, against the cutter's turn" +
+           (router == Router::Table ? "; on the table it is the panel that moves." : ".");
+}
+
+std::string boredText(const Solved& solved, const SolvedCutout& cutout) {
+    std::vector<std::string> corners;
+    for (const Corner& corner : cutout.corners) {
+        if (isBored(corner, solved)) {
+            corners.push_back(corner.first + " with " + corner.second);
+        }
+    }
+    return corners.empty() ? "" : " Stop where the walls meet the bores at " + listText(corners) + ".";
+}
+
+}  // namespace
+
+BearingAt bearingInKerf(Router router, BearingAt bearingAt) {
+    if (bearingAt != BearingAt::Both) {
+        return bearingAt;
+    }
+    return router == Router::Table ? BearingAt::Tip : BearingAt::Shank;
+}
+
+bool isTrimmedFaceUp(Router router, BearingAt bearingAt) {
+    return (router == Router::Table) == (bearingAt == BearingAt::Tip);
+}
+
+double bearingHeight(double thickness, double floorDepth, BearingAt bearingAt) {
+    return bearingAt == BearingAt::Shank ? floorDepth - kBearingAboveFloor
+                                         : thickness - floorDepth + kBearingAboveFloor;
+}
+
+std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {
+    const TrimBit bit = trimBitOf(project);
+    const Router router = benchOf(project).trimWith.value_or(Router::Table);
+    const BearingAt bearingAt = bearingInKerf(router, bit.bearingAt);
+    std::vector<WorkStep> steps;
+    for (const SolvedCutout& cutout : solved.cutouts) {
+        const auto floor = shallowestFloor(solved, cutout);
+        if (!floor) {
+            continue;
+        }
+        WorkStep& step = steps.emplace_back();
+        step.task = Task::Trim;
+        step.lines = linesAlong(cutout);
+        step.faceUp = isTrimmedFaceUp(router, bearingAt);
+        step.setting.bearing = bearingHeight(project.panel.thickness, *floor, bearingAt);
+        step.setting.bite = roughCutOf(solved, cutout).mostLeft;
+        step.setting.feedClockwise = feedFromAbove(Shape::Opening, router) == Turn::Right;
+        step.text = "Trim " + cutout.id + " with the " + sizeText(project, bit.diameter) + " bit. " +
+                    lieText(router, step.faceUp) + " Set the bearing's end that is next to the kerf's floor " +
+                    sizeText(project, *step.setting.bearing) +
+                    (router == Router::Table ? " above the table, " : " below the router's base, ") +
+                    sizeText(project, kBearingAboveFloor) + " off the shallowest floor, so that it runs on the walls of " +
+                    listText(step.lines) + ". " + feedText(router, *step.setting.feedClockwise) + " Up to " +
+                    sizeText(project, *step.setting.bite) +
+                    " is left to trim; take it in passes by width, never by depth." + boredText(solved, cutout);
+        step.cautions = taskCautions(Task::Trim);
+    }
+    return steps;
+}
+
+}  // namespace kerfwall
