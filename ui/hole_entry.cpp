@@ -27,8 +27,8 @@ std::optional<Project> withHoleField(const Project& project, std::size_t hole, i
     if (hole >= project.clampHoles.size()) return std::nullopt;
     Project next = project;
     ClampHole& of = next.clampHoles[hole];
-    const double run = edgeRun(project.panel, of.edge);
-    const double across = edgeRun(project.panel, of.edge == Edge::Bottom || of.edge == Edge::Top ? Edge::Left : Edge::Bottom);
+    const double run = edgeLength(project.panel, of.edge);
+    const double across = edgeLength(project.panel, of.edge == Edge::Bottom || of.edge == Edge::Top ? Edge::Left : Edge::Bottom);
     const auto within = [&](double low, double high) { return value > low && value < high; };
     switch (field) {
         case 0:

@@ -78,7 +78,7 @@ std::optional<Project> withLineField(const Project& project, const LineId& id, i
     if (const auto* marks = std::get_if<ByMarks>(&line->place)) {
         // A mark lies on its edge.
         for (const EdgeMark& mark : {marks->a, marks->b}) {
-            if (mark.at < 0 || mark.at > edgeRun(next.panel, mark.edge)) return std::nullopt;
+            if (mark.at < 0 || mark.at > edgeLength(next.panel, mark.edge)) return std::nullopt;
         }
     }
     return next;

@@ -114,7 +114,7 @@ Held Laying::holdEdge(Point place) const {
         }
     }
     offer(markPlace(m_panel, {raw.edge, 0}));
-    offer(markPlace(m_panel, {raw.edge, edgeRun(m_panel, raw.edge)}));
+    offer(markPlace(m_panel, {raw.edge, edgeLength(m_panel, raw.edge)}));
     if (held.onPlace) return held;
     held.place = steppedPlace(foot);
     return held;
@@ -132,7 +132,7 @@ Point Laying::steppedPlace(Point place) const {
 }
 
 Held Laying::hold(Point place) const {
-    const bool inside = isOnPanel(m_panel, place);
+    const bool inside = liesOnPanel(m_panel, place);
     if (inside && m_wish.snap) {
         if (const auto crossing = holdCrossing(place)) return *crossing;
     }
