@@ -113,7 +113,7 @@ EntryState LayingTool::entry() const {
     if (!m_last.empty() && findLine(m_session.project(), m_last)) {
         EntryState state;
         state.fields = lineFields(m_session.project(), m_last);
-        state.sentence = tr("Line %1 is laid. Type to set it exactly, or drag the next line.").arg(QString::fromStdString(m_last));
+        state.sentence = tr("Line %1 is laid. Press Enter to type where it lies, or drag the next line.").arg(QString::fromStdString(m_last));
         return state;
     }
     return typingEntry();

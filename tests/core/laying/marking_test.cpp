@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/geometry/moving.h"
 #include "tests/core/laying/sheet.h"
 
