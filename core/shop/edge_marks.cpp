@@ -28,7 +28,6 @@ WorkStep trueStep(const Project& project) {
     const Panel& panel = project.panel;
     WorkStep step;
     step.task = Task::Mark;
-    step.against = panel.referenceEdge;
     step.text = "Check the " + edgeWord(panel.referenceEdge) +
                 " edge with a straightedge and true it: a factory edge is no reference until it is checked." +
                 squareText(panel);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/shop/kerf_text.h"
 
+#include <cmath>
+
 #include "core/shop/heading.h"
 #include "core/shop/lie.h"
 #include "core/shop/rail_setting.h"
@@ -90,8 +92,8 @@ std::string plungeText(const Told& told, const SolvedLine& line, bool pushedAlon
     const double last = pushedAlong ? marks.surfaceTo : marks.surfaceFrom;
     const double fullFirst = pushedAlong ? marks.fullFrom : marks.fullTo;
     const double fullLast = pushedAlong ? marks.fullTo : marks.fullFrom;
-    const bool enters = first == (pushedAlong ? 0 : run) && fullFirst == first;
-    const bool leaves = last == (pushedAlong ? run : 0) && fullLast == last;
+    const bool enters = std::abs(fullFirst - (pushedAlong ? 0 : run)) < kAtTheEdge;
+    const bool leaves = std::abs(fullLast - (pushedAlong ? run : 0)) < kAtTheEdge;
     std::string text = " Measure along " + line.id + " from where the saw starts on the " +
                        edgeWord(told.way.leads.value_or(told.project.panel.referenceEdge)) + " edge: ";
     text += enters ? "enter at the edge at full depth"

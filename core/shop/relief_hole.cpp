@@ -43,6 +43,9 @@ bool letsJigsawIn(const Corner& corner, const Solved& solved) {
 std::vector<WorkStep> drillSteps(const Project& project, const Solved& solved) {
     std::vector<WorkStep> steps;
     for (const SolvedCutout& cutout : solved.cutouts) {
+        if (!isWorkable(solved, cutout)) {
+            continue;
+        }
         std::map<double, WorkStep> byDiameter;
         for (const Corner& corner : cutout.corners) {
             if (corner.drill) {
@@ -56,7 +59,7 @@ std::vector<WorkStep> drillSteps(const Project& project, const Solved& solved) {
             steps.push_back(std::move(step));
         }
         const auto starts = [&](const Corner& corner) { return letsJigsawIn(corner, solved); };
-        if (!cutout.open && narrowestKerf(solved, cutout) && std::ranges::none_of(cutout.corners, starts)) {
+        if (!cutout.open && std::ranges::none_of(cutout.corners, starts)) {
             WorkStep& step = steps.emplace_back(drillStep(project, cutout.id, kStarterHole, "jigsaw's starter hole"));
             step.lines = linesAlong(cutout);
             step.text += " Centre " + placeText(project, cutout.widestAt) + ", well inside the kerfs.";

@@ -56,7 +56,7 @@ RoughCut roughCutOf(const Solved& solved, const SolvedCutout& cutout) {
 std::vector<WorkStep> roughSteps(const Project& project, const Solved& solved) {
     std::vector<WorkStep> steps;
     for (const SolvedCutout& cutout : solved.cutouts) {
-        if (!narrowestKerf(solved, cutout)) {
+        if (!isWorkable(solved, cutout)) {
             continue;
         }
         const RoughCut rough = roughCutOf(solved, cutout);

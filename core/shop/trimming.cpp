@@ -64,6 +64,11 @@ std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {
         WorkStep& step = steps.emplace_back();
         step.task = Task::Trim;
         step.lines = linesAlong(cutout);
+        if (cutout.parts == 0) {
+            step.text = "Do not saw out or trim " + cutout.id + ": the " + sizeText(project, bit.diameter) +
+                        " bit does not fit into it. Take a smaller bit, or lay the lines further apart.";
+            continue;
+        }
         step.faceUp = isTrimmedFaceUp(router, bearingAt);
         step.setting.bearing = bearingHeight(project.panel.thickness, *floor, bearingAt);
         step.setting.bite = roughCutOf(solved, cutout).mostLeft;

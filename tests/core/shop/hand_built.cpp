@@ -29,7 +29,7 @@ Corner cornerOf(const LineId& first, const LineId& second, Point at, Point towar
     return corner;
 }
 
-/// The mark where a line with direction `run` meets an edge there.
+/// The mark where a line meets an edge there, ticked towards the waste.
 void addMarks(const Project& project, SolvedLine& line, Point at, Point waste) {
     const double width = project.panel.width;
     const double height = project.panel.height;
@@ -111,6 +111,7 @@ SolvedCutout windowOf(double left, double below, double right, double above) {
                     {"C", leftHigh, leftLow, Side::Right, 2, 3}};
     cutout.corners = {cornerOf("A", "D", rightLow, {-1, 0}, {0, 1}), cornerOf("D", "B", rightHigh, {0, -1}, {-1, 0}),
                       cornerOf("B", "C", leftHigh, {1, 0}, {0, -1}), cornerOf("C", "A", leftLow, {0, 1}, {1, 0})};
+    cutout.parts = 1;
     cutout.widestAt = 0.5 * (leftLow + rightHigh);
     return cutout;
 }

@@ -159,5 +159,17 @@ TEST(StopSetting, OfASlidingMitreSaw) {
     EXPECT_EQ(way.leads, Edge::Top);
 }
 
+// Expected from: a kerf that ends short of the fence needs no piece there; one that runs up to it does.
+TEST(StopSetting, AStoppedKerfNeedsASpacerOnlyWhereItReachesTheFence) {
+    SolvedLine line = uprightAt(200, Side::Left);
+    line.kerfs[0].stopped = true;
+    line.kerfs[0].fullFrom = 50;
+    line.kerfs[0].fullTo = 200;
+    EXPECT_FALSE(waysOf({.kind = SawKind::SlidingMitre}, line).front().setting.spacer);
+    line.kerfs[0].fullFrom = 0;
+    EXPECT_TRUE(waysOf({.kind = SawKind::SlidingMitre}, line).front().setting.spacer);
+    EXPECT_EQ(waysOf({.kind = SawKind::SlidingMitre}, line).front().setting.plunge->fullTo, 200);
+}
+
 }  // namespace
 }  // namespace kerfwall
