@@ -43,11 +43,14 @@ class DrawnBorder {
         if (square < kBite * kBite || isInside(place)) return 0;
         return std::sqrt(square);
     }
+    [[nodiscard]] double distanceTo(Point place) const {
+        double square = 1e300;
+        for (const Segment& side : m_all) square = std::min(square, side.squareTo(place));
+        return std::sqrt(square);
+    }
     /// The sides that can be nearest to some place within `reach` of `middle`.
     [[nodiscard]] std::vector<Segment> near(Point middle, double reach) const {
-        double square = 1e300;
-        for (const Segment& side : m_all) square = std::min(square, side.squareTo(middle));
-        const double most = std::sqrt(square) + 2 * reach + kBite;
+        const double most = distanceTo(middle) + 2 * reach + kBite;
         std::vector<Segment> found;
         std::ranges::copy_if(m_all, std::back_inserter(found),
                              [&](const Segment& side) { return side.squareTo(middle) <= most * most; });
@@ -72,13 +75,14 @@ struct Deepest {
     Point at;
 };
 
-/// The place of a stretch of curve that lies farthest outside the drawn cutout.
-Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder& border) {
-    constexpr int kSamples = 24;
+/// The deepest place of a stretch that does not cross the border.
+Deepest deepestBetween(const Curve& curve, double from, double to, const DrawnBorder& border,
+                       const std::vector<DrawnBorder::Segment>& near) {
+    constexpr int kSamples = 8;
     constexpr int kNarrowings = 44;  // 0.618^44 of two strides: under 1e-9 of the stretch
     constexpr double kGolden = 0.6180339887498949;
-    const auto near = border.near(curve.at((from + to) / 2), curve.part(from, to).lengthInMm() / 2);
     const auto depthAt = [&](double t) { return border.distanceOutside(curve.at(t), near); };
+    if (depthAt((from + to) / 2) <= 0) return {};
     const double stride = (to - from) / kSamples;
     int best = 0;
     double most = -1;
@@ -88,7 +92,6 @@ Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder&
             best = i;
         }
     }
-    if (most <= 0) return {0, curve.at(from)};
     double low = from + std::max(best - 1, 0) * stride;
     double high = from + std::min(best + 1, kSamples) * stride;
     double a = high - kGolden * (high - low);
@@ -115,17 +118,35 @@ Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder&
     return there >= most ? Deepest{there, curve.at(at)} : Deepest{most, curve.at(from + best * stride)};
 }
 
+/// The place of a stretch of curve that lies farthest outside the drawn cutout.
+Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder& border) {
+    const auto near = border.near(curve.at((from + to) / 2), curve.part(from, to).lengthInMm() / 2);
+    std::vector<double> marks;
+    for (const DrawnBorder::Segment& side : near) meetLine(curve, side.from, unit(side.to - side.from), marks);
+    std::erase_if(marks, [&](double t) { return t <= from || t >= to; });
+    marks.push_back(from);
+    marks.push_back(to);
+    std::ranges::sort(marks);
+    Deepest deepest{0, curve.at(from)};
+    for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
+        const Deepest here = deepestBetween(curve, marks[i], marks[i + 1], border, near);
+        if (here.depth > deepest.depth) deepest = here;
+    }
+    return deepest;
+}
+
 bool isOnKerf(const VoidSide& side) {
     return side.kind == VoidSide::Kind::Mouth || side.kind == VoidSide::Kind::FarSide ||
            side.kind == VoidSide::Kind::KerfEnd;
 }
 
-/// A piece that can lie outside the drawn cutout at all: not a wall, nor a round between two walls.
-bool mayBite(const PieceSource& source) {
-    if (source.contacts.empty()) return false;
-    return std::ranges::any_of(source.contacts, [](const Contact& contact) {
-        return contact.onLip || (contact.side.kind != VoidSide::Kind::Wall && contact.side.kind != VoidSide::Kind::Bore);
+/// A piece that can lie outside the drawn cutout at all: not a wall, nor a round whose disc crosses no wall.
+bool mayBite(const OutlinePiece& piece, const PieceSource& source, const DrawnBorder& border) {
+    const bool onWalls = std::ranges::all_of(source.contacts, [](const Contact& contact) {
+        return !contact.onLip && (contact.side.kind == VoidSide::Kind::Wall || contact.side.kind == VoidSide::Kind::Bore);
     });
+    if (!onWalls) return true;
+    return piece.isArc && source.contacts.size() == 2 && border.distanceTo(piece.centre) < piece.radius - kBite;
 }
 
 class CornerReader {
@@ -136,8 +157,9 @@ class CornerReader {
           m_border(cutout.drawn) {
         for (std::size_t l = 0; l < opening.outline.loops.size(); ++l) {
             for (std::size_t p = 0; p < opening.outline.loops[l].size(); ++p) {
-                if (!mayBite(opening.sources[l][p])) continue;
-                const Curve curve = curveOf(opening.outline.loops[l][p]);
+                const OutlinePiece& piece = opening.outline.loops[l][p];
+                if (!mayBite(piece, opening.sources[l][p], m_border)) continue;
+                const Curve curve = curveOf(piece);
                 const Deepest deepest = deepestOn(curve, 0, curve.size, m_border);
                 if (deepest.depth > 0) m_biting.push_back({l, p, curve, deepest});
             }
@@ -249,8 +271,14 @@ class CornerReader {
         std::vector<double> marks{0, circle.size};
         for (const OutlineLoop& loop : m_opening.outline.loops) {
             for (const OutlinePiece& piece : loop) {
+                const Curve curve = curveOf(piece);
+                if (kerfwall::distanceTo(curve, centre) > reach + kDoubt) continue;
+                const std::size_t before = marks.size();
                 if (piece.isArc) meetCircle(circle, piece.centre, piece.radius, marks);
                 else meetLine(circle, piece.from, unit(piece.to - piece.from), marks);
+                const auto isOff = [&](double t) { return kerfwall::distanceTo(curve, circle.at(t)) > kDoubt; };
+                marks.erase(std::remove_if(marks.begin() + static_cast<std::ptrdiff_t>(before), marks.end(), isOff),
+                            marks.end());
             }
         }
         std::ranges::sort(marks);
