@@ -15,7 +15,8 @@ namespace {
 
 constexpr double kSmallestStart = 8;  ///< a relief hole from this diameter on lets the jigsaw's blade in, mm
 
-WorkStep drillStep(const Project& project, const std::string& cutout, double diameter, const std::string& what) {
+WorkStep drillStep(const Project& project, const std::string& cutout, double diameter,
+                   const std::string& what) {
     WorkStep step;
     step.task = Task::Drill;
     step.text = "Drill the " + what + " of " + cutout + " through with " + sizeText(project, diameter) +
@@ -60,7 +61,8 @@ std::vector<WorkStep> drillSteps(const Project& project, const Solved& solved) {
         }
         const auto starts = [&](const Corner& corner) { return letsJigsawIn(corner, solved); };
         if (!cutout.open && std::ranges::none_of(cutout.corners, starts)) {
-            WorkStep& step = steps.emplace_back(drillStep(project, cutout.id, kStarterHole, "jigsaw's starter hole"));
+            WorkStep& step =
+                steps.emplace_back(drillStep(project, cutout.id, kStarterHole, "jigsaw's starter hole"));
             step.lines = linesAlong(cutout);
             step.text += " Centre " + placeText(project, cutout.widestAt) + ", well inside the kerfs.";
         }

@@ -46,7 +46,8 @@ RoughCut roughCutOf(const Solved& solved, const SolvedCutout& cutout) {
             continue;
         }
         const double clears = kerfThatClears(solved.bitRadius, corner.angle);
-        if (std::ranges::any_of(kerfsAt(solved, cutout, i), [&](const Kerf& at) { return at.width < clears; })) {
+        if (std::ranges::any_of(kerfsAt(solved, cutout, i),
+                                [&](const Kerf& at) { return at.width < clears; })) {
             rough.sawOn.push_back(i);
         }
     }

@@ -73,7 +73,8 @@ Way bareWay(const Panel& panel, const Saw& saw, const KerfAsked& kerf, Edge agai
 }
 
 /// Where the stop stands for that end; none where no stop can stand there.
-std::optional<double> stopAt(const Panel& panel, const Saw& saw, const KerfAsked& kerf, const Way& way, Edge end) {
+std::optional<double> stopAt(const Panel& panel, const Saw& saw, const KerfAsked& kerf, const Way& way,
+                             Edge end) {
     const Edge against = *way.against;
     const double at = meetsAt(against, kerf, panel);
     const bool atStart = end == previousOf(against);

@@ -8,9 +8,9 @@
 #include "core/shop/heading.h"
 #include "tests/core/shop/hand_built.h"
 
-// Each setting is carried out at a saw drawn in coordinates: the panel is turned over if it lies face down, laid
-// with its edge on the fence, pushed to the stop, turned with the gauge; then the blade's band must lie on the
-// kerf. Nothing here uses the rules by which settings are worked out, only what a step tells.
+// Each setting is carried out at a saw drawn in coordinates: the panel is turned over if it lies face down,
+// laid with its edge on the fence, pushed to the stop, turned with the gauge; then the blade's band must lie
+// on the kerf. Nothing here uses the rules by which settings are worked out, only what a step tells.
 namespace kerfwall {
 namespace {
 
@@ -18,16 +18,21 @@ constexpr double kClose = 1e-7;  ///< mm, rounding over a panel of 600
 
 Point turnedBy(double degrees, Point place) {
     const double angle = degrees * std::numbers::pi / 180;
-    return {place.x * std::cos(angle) - place.y * std::sin(angle), place.x * std::sin(angle) + place.y * std::cos(angle)};
+    return {place.x * std::cos(angle) - place.y * std::sin(angle),
+            place.x * std::sin(angle) + place.y * std::cos(angle)};
 }
 
 Point middleOf(Edge edge, const Panel& panel) {
     const Point half{panel.width / 2, panel.height / 2};
     switch (edge) {
-        case Edge::Bottom: return {half.x, 0};
-        case Edge::Top: return {half.x, panel.height};
-        case Edge::Left: return {0, half.y};
-        case Edge::Right: break;
+        case Edge::Bottom:
+            return {half.x, 0};
+        case Edge::Top:
+            return {half.x, panel.height};
+        case Edge::Left:
+            return {0, half.y};
+        case Edge::Right:
+            break;
     }
     return {panel.width, half.y};
 }
@@ -55,7 +60,8 @@ Lie laid(const WorkStep& step, const Panel& panel, Point towards) {
 }
 
 /// Expects the kerf's line and its far side on the band's two faces.
-void expectInBand(const Lie& lie, const SolvedLine& line, double turn, double nearer, double farther, double kerf) {
+void expectInBand(const Lie& lie, const SolvedLine& line, double turn, double nearer, double farther,
+                  double kerf) {
     const Kerf& is = line.kerfs[0];
     const Point waste = (is.side == Side::Left ? kerf : -kerf) * unit(leftOf(line.to - line.from));
     double low = 1e9;
@@ -87,12 +93,14 @@ void expectRips(const Project& project, const WorkStep& step, const SolvedLine& 
 void expectStops(const Project& project, const Saw& saw, const WorkStep& step, const SolvedLine& line) {
     const bool far = saw.fenceFar || saw.kind == SawKind::SlidingMitre;
     Lie lie = laid(step, project.panel, {0, far ? 1.0 : -1.0});
-    // The fence runs along y = 0, the blade's nearer face meets it at x = 0, the stop stands `stop` to one side.
+    // The fence runs along y = 0, the blade's nearer face meets it at x = 0, the stop stands `stop` to one
+    // side.
     const double side = *step.stopSide == Side::Right ? 1 : -1;
     const Point atStop = lie(middleOf(*step.stopEdge, project.panel));
     lie.shift = {side * *step.setting.stop - atStop.x, -lie(middleOf(*step.against, project.panel)).y};
     const Point centre = lie({project.panel.width / 2, project.panel.height / 2});
-    EXPECT_GT(side * (side * *step.setting.stop - centre.x), 0) << "the panel lies on the blade's side of the stop";
+    EXPECT_GT(side * (side * *step.setting.stop - centre.x), 0)
+        << "the panel lies on the blade's side of the stop";
     double turn = step.turn ? *step.setting.angle : 0;
     turn = step.turn == Side::Right ? -turn : turn;
     // An arm turns instead of the panel.
@@ -122,7 +130,8 @@ SolvedLine randomLine(std::mt19937& dice, const Project& project, std::size_t sa
 Project randomProject(std::mt19937& dice) {
     Project project = hand::panelOf(200 + dice() % 200, 200 + dice() % 200);
     project.panel.referenceEdge = kEdges.at(dice() % 4);
-    project.panel.squareCorner = std::array{SquareCorner::Start, SquareCorner::End, SquareCorner::All}.at(dice() % 3);
+    project.panel.squareCorner =
+        std::array{SquareCorner::Start, SquareCorner::End, SquareCorner::All}.at(dice() % 3);
     std::vector<Saw>& saws = project.bench->saws;
     saws[0].fenceSide = dice() % 2 == 0 ? Side::Left : Side::Right;
     saws[1].fenceFar = dice() % 2 == 0;

@@ -34,22 +34,25 @@ hand::Job leaning(double angle, SawKind kind, bool fenceFar = false) {
 TEST(KerfText, SaysWhichEndStandsOffOnTheWedge) {
     for (const bool fenceFar : {false, true}) {
         const std::string text = textOf(leaning(3, SawKind::CrosscutSled, fenceFar), "C");
-        EXPECT_TRUE(says(text, "rises 21.0 mm over 400.0 mm, so that the panel's right end stands off")) << text;
+        EXPECT_TRUE(says(text, "rises 21.0 mm over 400.0 mm, so that the panel's right end stands off"))
+            << text;
         EXPECT_TRUE(says(text, "turned clockwise seen from above")) << text;
-        EXPECT_TRUE(says(textOf(leaning(-3, SawKind::CrosscutSled, fenceFar), "C"), "the panel's left end stands off"));
+        EXPECT_TRUE(says(textOf(leaning(-3, SawKind::CrosscutSled, fenceFar), "C"),
+                         "the panel's left end stands off"));
     }
 }
 
 // Expected from: turning a gauge clockwise brings its right end towards the one who pushes it.
 TEST(KerfText, SaysWhichEndOfTheGaugeComesTowardsYou) {
-    EXPECT_TRUE(says(textOf(leaning(3, SawKind::MitreGauge), "C"), "3° from square, clockwise seen from above, its right "
-                                                                   "end towards you"));
+    EXPECT_TRUE(says(textOf(leaning(3, SawKind::MitreGauge), "C"),
+                     "3° from square, clockwise seen from above, its right "
+                     "end towards you"));
     EXPECT_TRUE(says(textOf(leaning(-3, SawKind::MitreGauge), "C"), "its left end towards you"));
     EXPECT_TRUE(says(textOf(leaning(0, SawKind::MitreGauge), "C"), "the gauge square"));
 }
 
-// Expected from: face up, turned half round, the line still leans clockwise; an arm turned clockwise about the
-// fence has its near end, the handle, to the left.
+// Expected from: face up, turned half round, the line still leans clockwise; an arm turned clockwise about
+// the fence has its near end, the handle, to the left.
 TEST(KerfText, SaysWhereTheMitreSawsHandleGoes) {
     EXPECT_TRUE(says(textOf(leaning(3, SawKind::SlidingMitre), "C"),
                      "turn its arm 3° from square, clockwise seen from above, its handle to the left"));
@@ -65,8 +68,10 @@ TEST(KerfText, TellsAStoppedMitreCutFromTheEdgeNearYou) {
     kerf.fullTo = 200;
     kerf.surfaceTo = 230;
     const std::string text = textOf(job, "C");
-    EXPECT_TRUE(says(text, "starts on the top edge: plunge so that the blade meets the face at 20.0 mm and is at full depth "
-                           "at 50.0 mm; stop with the blade at full depth at 160.0 mm, its run out ending at 190.0 mm."))
+    EXPECT_TRUE(says(
+        text,
+        "starts on the top edge: plunge so that the blade meets the face at 20.0 mm and is at full depth "
+        "at 50.0 mm; stop with the blade at full depth at 160.0 mm, its run out ending at 190.0 mm."))
         << text;
 }
 
@@ -79,15 +84,19 @@ TEST(KerfText, EntersOrLeavesAtAnOpenEnd) {
     kerf.fullFrom = kerf.surfaceFrom = 0;
     kerf.fullTo = 100;
     kerf.surfaceTo = 130.4;
-    // D has its waste on the left and runs up: pushed from the top down, 250 - 130.4 = 119.6, 250 - 100 = 150.
-    EXPECT_TRUE(says(textOf(job, "D"), "plunge so that the blade meets the face at 119.6 mm and is at full depth at "
-                                       "150.0 mm; saw on out of the panel."));
+    // D has its waste on the left and runs up: pushed from the top down, 250 - 130.4 = 119.6, 250 - 100 =
+    // 150.
+    EXPECT_TRUE(says(textOf(job, "D"),
+                     "plunge so that the blade meets the face at 119.6 mm and is at full depth at "
+                     "150.0 mm; saw on out of the panel."));
     kerf.side = Side::Right;
-    EXPECT_TRUE(says(textOf(job, "D"), "starts on the bottom edge: enter at the edge at full depth; stop with the blade at "
-                                       "full depth at 100.0 mm, its run out ending at 130.4 mm."));
+    EXPECT_TRUE(says(textOf(job, "D"),
+                     "starts on the bottom edge: enter at the edge at full depth; stop with the blade at "
+                     "full depth at 100.0 mm, its run out ending at 130.4 mm."));
 }
 
-// Expected from: pencil. A line 2 from the edge with its kerf of 3.2 between: 2 - 3.2 = -1.2, inside the fence.
+// Expected from: pencil. A line 2 from the edge with its kerf of 3.2 between: 2 - 3.2 = -1.2, inside the
+// fence.
 TEST(KerfText, WarnsWhereTheBladeRunsIntoTheFence) {
     hand::Job job = hand::windowJob();
     job.solved.lines[0] = hand::level(job.project, "A", 2, Side::Right);

@@ -31,9 +31,7 @@ std::vector<Way> waysOf(const Trial& trial, const SolvedLine& line, double width
     return stopWays(project.panel, saw, hand::asked(line), Edge::Bottom);
 }
 
-SolvedLine uprightAt(double at, Side waste) {
-    return hand::upright(hand::panelOf(400, 250), "C", at, waste);
-}
+SolvedLine uprightAt(double at, Side waste) { return hand::upright(hand::panelOf(400, 250), "C", at, waste); }
 
 /// A line through the bottom edge at `at` which leans by `angle` degrees to the right as it goes up.
 SolvedLine leaningAt(double at, double angle, Side waste) {

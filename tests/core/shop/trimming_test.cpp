@@ -42,7 +42,8 @@ TEST(Trimming, GoesByTheShallowestFloor) {
     EXPECT_NE(steps[0].text.find("7.5 mm above the table"), std::string::npos) << steps[0].text;
 }
 
-// Expected from: pencil. In the hand, bearing at the tip: face down, 12 - 6 + 1 = 7 below the base, clockwise.
+// Expected from: pencil. In the hand, bearing at the tip: face down, 12 - 6 + 1 = 7 below the base,
+// clockwise.
 TEST(Trimming, ByHandIsClockwiseWithTheFaceDown) {
     hand::Job job = hand::windowJob();
     job.project.bench->trimWith = Router::Hand;
