@@ -143,7 +143,9 @@ TEST(HoleFindings, AKerfRunsIntoAHole) {
     EXPECT_EQ(finding.value, 6);
     EXPECT_EQ(finding.limit, 5);
     EXPECT_EQ(finding.hole, 0u);
-    EXPECT_TRUE(saysANumber(finding.text));
+    // Drilled in from the left edge it meets the kerf at x = 40.
+    EXPECT_NEAR(distance(*finding.at, {40, 200}), 0, 1e-6);
+    EXPECT_NE(finding.text.find("Drill it 40.0 mm deep or less"), std::string::npos) << finding.text;
     bench.solved.lines = {lineWithKerf("C", {60.1, 250}, {60.1, 0}, Side::Left)};
     EXPECT_TRUE(bench.minded("hole-kerf").empty());
     bench.solved.lines = {lineWithKerf("C", {40, 250}, {40, 0}, Side::Left, 3.2, 5)};
@@ -155,7 +157,9 @@ TEST(HoleFindings, AKerfRunsIntoAHole) {
 TEST(HoleFindings, AKerfAlongAHoleCountsWhereItReachesIt) {
     HoleBench bench(18, Edge::Left, 50, 8, 60);
     bench.solved.lines = {lineWithKerf("B", {0, 202.6}, {400, 202.6}, Side::Left)};
-    EXPECT_EQ(bench.minded("hole-kerf").size(), 1u);
+    ASSERT_EQ(bench.minded("hole-kerf").size(), 1u);
+    EXPECT_NE(bench.minded("hole-kerf")[0].text.find("Move it along the edge by up to 11.2 mm"),
+              std::string::npos);
     bench.solved.lines = {lineWithKerf("B", {0, 202.7}, {400, 202.7}, Side::Left)};
     EXPECT_TRUE(bench.minded("hole-kerf").empty());
 }
