@@ -4,7 +4,7 @@
 #include <set>
 
 #include "core/drawing/plan_parts.h"
-#include "core/drawing/size_text.h"
+#include "core/drawing/drawn_size.h"
 
 namespace kerfwall {
 namespace {
@@ -24,7 +24,7 @@ struct SizeLayout {
 };
 
 void addDimension(Drawing& drawing, const SizeLayout& at, Point from, Point to, double offset, double size) {
-    drawing.marks.emplace_back(Dimension{from, to, offset, sizeText(size, at.project.units), at.cutout.id});
+    drawing.marks.emplace_back(Dimension{from, to, offset, drawnSize(size, at.project.units), at.cutout.id});
 }
 
 /// Both walls upright: the size runs along x, below the opening, in a chain from the panel's left edge.

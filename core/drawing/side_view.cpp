@@ -7,7 +7,7 @@
 #include <set>
 
 #include "core/drawing/plan_parts.h"
-#include "core/drawing/size_text.h"
+#include "core/drawing/drawn_size.h"
 
 namespace kerfwall {
 namespace {
@@ -33,7 +33,7 @@ struct SideViewer {
 
     [[nodiscard]] double down(double depth) const { return -depth * exaggeration; }
     [[nodiscard]] double thickness() const { return project.panel.thickness; }
-    [[nodiscard]] std::string text(double mm) const { return sizeText(mm, project.units); }
+    [[nodiscard]] std::string text(double mm) const { return drawnSize(mm, project.units); }
 };
 
 /// A stretch of panel between openings: flat below, the kerfs let into its top.

@@ -43,11 +43,14 @@ class DrawnBorder {
         if (square < kBite * kBite || isInside(place)) return 0;
         return std::sqrt(square);
     }
+    [[nodiscard]] double distanceTo(Point place) const {
+        double square = 1e300;
+        for (const Segment& side : m_all) square = std::min(square, side.squareTo(place));
+        return std::sqrt(square);
+    }
     /// The sides that can be nearest to some place within `reach` of `middle`.
     [[nodiscard]] std::vector<Segment> near(Point middle, double reach) const {
-        double square = 1e300;
-        for (const Segment& side : m_all) square = std::min(square, side.squareTo(middle));
-        const double most = std::sqrt(square) + 2 * reach + kBite;
+        const double most = distanceTo(middle) + 2 * reach + kBite;
         std::vector<Segment> found;
         std::ranges::copy_if(m_all, std::back_inserter(found),
                              [&](const Segment& side) { return side.squareTo(middle) <= most * most; });
@@ -137,12 +140,13 @@ bool isOnKerf(const VoidSide& side) {
            side.kind == VoidSide::Kind::KerfEnd;
 }
 
-/// A piece that can lie outside the drawn cutout at all: not a wall, nor a round between two walls.
-bool mayBite(const PieceSource& source) {
-    if (source.contacts.empty()) return false;
-    return std::ranges::any_of(source.contacts, [](const Contact& contact) {
-        return contact.onLip || (contact.side.kind != VoidSide::Kind::Wall && contact.side.kind != VoidSide::Kind::Bore);
+/// A piece that can lie outside the drawn cutout at all: not a wall, nor a round whose disc crosses no wall.
+bool mayBite(const OutlinePiece& piece, const PieceSource& source, const DrawnBorder& border) {
+    const bool onWalls = std::ranges::all_of(source.contacts, [](const Contact& contact) {
+        return !contact.onLip && (contact.side.kind == VoidSide::Kind::Wall || contact.side.kind == VoidSide::Kind::Bore);
     });
+    if (!onWalls) return true;
+    return piece.isArc && source.contacts.size() == 2 && border.distanceTo(piece.centre) < piece.radius - kBite;
 }
 
 class CornerReader {
@@ -153,8 +157,9 @@ class CornerReader {
           m_border(cutout.drawn) {
         for (std::size_t l = 0; l < opening.outline.loops.size(); ++l) {
             for (std::size_t p = 0; p < opening.outline.loops[l].size(); ++p) {
-                if (!mayBite(opening.sources[l][p])) continue;
-                const Curve curve = curveOf(opening.outline.loops[l][p]);
+                const OutlinePiece& piece = opening.outline.loops[l][p];
+                if (!mayBite(piece, opening.sources[l][p], m_border)) continue;
+                const Curve curve = curveOf(piece);
                 const Deepest deepest = deepestOn(curve, 0, curve.size, m_border);
                 if (deepest.depth > 0) m_biting.push_back({l, p, curve, deepest});
             }
@@ -267,11 +272,11 @@ class CornerReader {
         for (const OutlineLoop& loop : m_opening.outline.loops) {
             for (const OutlinePiece& piece : loop) {
                 const Curve curve = curveOf(piece);
-                if (distanceTo(curve, centre) > reach + kDoubt) continue;
+                if (kerfwall::distanceTo(curve, centre) > reach + kDoubt) continue;
                 const std::size_t before = marks.size();
                 if (piece.isArc) meetCircle(circle, piece.centre, piece.radius, marks);
                 else meetLine(circle, piece.from, unit(piece.to - piece.from), marks);
-                const auto isOff = [&](double t) { return distanceTo(curve, circle.at(t)) > kDoubt; };
+                const auto isOff = [&](double t) { return kerfwall::distanceTo(curve, circle.at(t)) > kDoubt; };
                 marks.erase(std::remove_if(marks.begin() + static_cast<std::ptrdiff_t>(before), marks.end(), isOff),
                             marks.end());
             }

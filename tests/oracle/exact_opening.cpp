@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/oracle/exact_opening.h"
+
+#include <CGAL/Exact_predicates_exact_constructions_kernel.h>
+#include <CGAL/General_polygon_set_2.h>
+#include <CGAL/Gps_circle_segment_traits_2.h>
+
+#include <cmath>
+#include <list>
+#include <map>
+#include <vector>
+
+namespace kerfwall::oracle {
+namespace {
+
+using Kernel = CGAL::Exact_predicates_exact_constructions_kernel;
+using Number = Kernel::FT;
+using Traits = CGAL::Gps_circle_segment_traits_2<Kernel>;
+using Set = CGAL::General_polygon_set_2<Traits>;
+using Polygon = Traits::Polygon_2;
+using Holed = Traits::Polygon_with_holes_2;
+using Stretch = Traits::X_monotone_curve_2;
+using Place = Kernel::Point_2;
+
+constexpr double kSliver = 1e-7;     // mm²: what fractions for unit normals leave behind
+constexpr double kSameSpot = 1e-10;  // mm: discs nearer than this are one
+constexpr double kNoTurn = 1e-9;     // radians: an arc its end discs cover
+constexpr double kInside = 1e-9;     // mm inside the panel's edge at which the sweep is cut off: fractions
+                                     // for unit normals leave films along the edge that join its pieces
+
+// A vector of length exactly 1 that points along (dx, dy) within 1e-14.
+Kernel::Vector_2 unitAlong(double dx, double dy) {
+    const bool flat = std::abs(dx) >= std::abs(dy);
+    const double main = flat ? dx : dy;
+    const double other = flat ? dy : dx;
+    const double sign = main < 0 ? -1 : 1;
+    const double half = std::tan(std::atan2(other * sign, main * sign) / 2);
+    const Number t = std::round(half * 0x1p46) / 0x1p46;
+    const Number along = sign * (1 - t * t) / (1 + t * t);
+    const Number across = sign * 2 * t / (1 + t * t);
+    return flat ? Kernel::Vector_2(along, across) : Kernel::Vector_2(across, along);
+}
+
+Place place(Point p) { return {p.x, p.y}; }
+
+Polygon polygonOf(const std::vector<Place>& corners) {
+    Polygon polygon;
+    for (std::size_t i = 0; i < corners.size(); ++i)
+        polygon.push_back(Stretch(corners[i], corners[(i + 1) % corners.size()]));
+    return polygon;
+}
+
+void append(Polygon& polygon, const Traits::Curve_2& curve) {
+    std::vector<boost::variant<Traits::Point_2, Stretch>> parts;
+    Traits().make_x_monotone_2_object()(curve, std::back_inserter(parts));
+    for (const auto& part : parts) polygon.push_back(boost::get<Stretch>(part));
+}
+
+Polygon discAt(Point centre, double radius) {
+    Polygon disc;
+    const Number r = radius;
+    append(disc, Traits::Curve_2(Kernel::Circle_2(place(centre), r * r, CGAL::COUNTERCLOCKWISE)));
+    return disc;
+}
+
+Point shown(const Traits::Point_2& p) { return {CGAL::to_double(p.x()), CGAL::to_double(p.y())}; }
+
+OutlinePiece pieceOf(const Stretch& stretch) {
+    OutlinePiece piece;
+    piece.from = shown(stretch.source());
+    piece.to = shown(stretch.target());
+    if (stretch.is_linear()) return piece;
+    const auto& circle = stretch.supporting_circle();
+    piece.isArc = true;
+    piece.centre = {CGAL::to_double(circle.center().x()), CGAL::to_double(circle.center().y())};
+    piece.radius = std::sqrt(CGAL::to_double(circle.squared_radius()));
+    piece.turn = stretch.orientation() == CGAL::COUNTERCLOCKWISE ? Turn::Left : Turn::Right;
+    return piece;
+}
+
+double sweep(const OutlinePiece& arc) {
+    const Point a = arc.from - arc.centre;
+    const Point b = arc.to - arc.centre;
+    return std::abs(std::atan2(cross(a, b), dot(a, b)));
+}
+
+double areaUnder(const OutlinePiece& piece) {
+    const double chord = cross(piece.from, piece.to) / 2;
+    if (!piece.isArc) return chord;
+    const double turn = sweep(piece);
+    const double bulge = piece.radius * piece.radius / 2 * (turn - std::sin(turn));
+    return piece.turn == Turn::Left ? chord + bulge : chord - bulge;
+}
+
+std::vector<OutlinePiece> piecesOf(const Polygon& polygon) {
+    std::vector<OutlinePiece> pieces;
+    for (auto it = polygon.curves_begin(); it != polygon.curves_end(); ++it) pieces.push_back(pieceOf(*it));
+    return pieces;
+}
+
+double areaOf(const std::vector<OutlinePiece>& loop) {
+    double area = 0;
+    for (const OutlinePiece& piece : loop) area += areaUnder(piece);
+    return area;
+}
+
+std::vector<Holed> partsOf(const Set& set) {
+    std::vector<Holed> parts;
+    set.polygons_with_holes(std::back_inserter(parts));
+    return parts;
+}
+
+double areaOf(const Holed& part) {
+    double area = areaOf(piecesOf(part.outer_boundary()));
+    for (auto hole = part.holes_begin(); hole != part.holes_end(); ++hole) area += areaOf(piecesOf(*hole));
+    return area;
+}
+
+// What a disc of `radius` covers while its centre runs along the borders given to it.
+class Sweep {
+public:
+    explicit Sweep(double radius) : m_radius(radius) {}
+
+    void along(const Polygon& border) {
+        for (const OutlinePiece& piece : piecesOf(border)) {
+            spot(piece.from);
+            spot(piece.to);
+            if (piece.isArc) ring(piece);
+            else rectangle(piece.from, piece.to);
+        }
+    }
+    void along(const Holed& part) {
+        if (!part.is_unbounded()) along(part.outer_boundary());
+        for (auto hole = part.holes_begin(); hole != part.holes_end(); ++hole) along(*hole);
+    }
+    const std::vector<Polygon>& pieces() const { return m_pieces; }
+
+private:
+    void spot(Point p) {
+        const auto key = std::pair{std::llround(p.x / kSameSpot), std::llround(p.y / kSameSpot)};
+        if (m_spots.emplace(key, true).second) m_pieces.push_back(discAt(p, m_radius));
+    }
+    void rectangle(Point a, Point b) {
+        if (distance(a, b) < kSameSpot) return;
+        const Kernel::Vector_2 side = m_radius * unitAlong(-(b.y - a.y), b.x - a.x);
+        m_pieces.push_back(
+            polygonOf({place(a) - side, place(b) - side, place(b) + side, place(a) + side}));
+    }
+    void ring(const OutlinePiece& arc) {
+        if (sweep(arc) < kNoTurn) return;
+        const bool left = arc.turn == Turn::Left;
+        const Point first = (left ? arc.from : arc.to) - arc.centre;
+        const Point last = (left ? arc.to : arc.from) - arc.centre;
+        const Kernel::Vector_2 start = unitAlong(first.x, first.y);
+        const Kernel::Vector_2 end = unitAlong(last.x, last.y);
+        const Place centre = place(arc.centre);
+        const Number outer = Number(arc.radius) + m_radius;
+        const Number inner = arc.radius - m_radius < kSameSpot ? Number(0) : Number(arc.radius) - m_radius;
+        Polygon piece;
+        append(piece, curve(centre, outer, start, end, CGAL::COUNTERCLOCKWISE));
+        piece.push_back(Stretch(centre + outer * end, centre + inner * end));
+        if (inner > 0) append(piece, curve(centre, inner, end, start, CGAL::CLOCKWISE));
+        piece.push_back(Stretch(centre + inner * start, centre + outer * start));
+        m_pieces.push_back(piece);
+    }
+    static Traits::Curve_2 curve(const Place& centre, const Number& r, const Kernel::Vector_2& from,
+                                 const Kernel::Vector_2& to, CGAL::Orientation turn) {
+        const Place a = centre + r * from;
+        const Place b = centre + r * to;
+        return {Kernel::Circle_2(centre, r * r, turn), Traits::Point_2(a.x(), a.y()),
+                Traits::Point_2(b.x(), b.y())};
+    }
+
+    double m_radius;
+    std::vector<Polygon> m_pieces;
+    std::map<std::pair<long long, long long>, bool> m_spots;
+};
+
+Polygon bandPolygon(const PlainBand& band) {
+    const Point run = band.to - band.from;
+    const double size = length(run);
+    const Kernel::Vector_2 along = place(band.to) - place(band.from);
+    const Place a = place(band.from) + Number(band.s0 / size) * along;
+    const Place b = place(band.from) + Number(band.s1 / size) * along;
+    const Kernel::Vector_2 across =
+        band.width * (band.left ? unitAlong(-run.y, run.x) : unitAlong(run.y, -run.x));
+    return band.left ? polygonOf({a, b, b + across, a + across}) : polygonOf({b, a, a + across, b + across});
+}
+
+Polygon boxPolygon(Point low, Point high) {
+    return polygonOf({place(low), {high.x, low.y}, place(high), {low.x, high.y}});
+}
+
+Set facesOf(const PlainCutout& cutout) {
+    std::vector<Polygon> faces;
+    for (const std::vector<Point>& face : cutout.faces) {
+        std::vector<Place> corners;
+        for (const Point& corner : face) corners.push_back(place(corner));
+        faces.push_back(polygonOf(corners));
+    }
+    Set joined;
+    joined.join(faces.begin(), faces.end());
+    return joined;
+}
+
+// The wood on the panel: panel less faces (rounded where bored) and kerfs.
+Set woodOf(const PlainLayout& layout, const PlainCutout& cutout) {
+    Set empty = facesOf(cutout);
+    for (const PlainRound& round : cutout.rounds) {
+        Set kept(polygonOf({place(round.corner), place(round.second), place(round.centre), place(round.first)}));
+        kept.difference(discAt(round.centre, round.radius));
+        empty.difference(kept);
+    }
+    std::vector<Polygon> bands;
+    for (const PlainBand& band : layout.bands)
+        if (band.s1 > band.s0) bands.push_back(bandPolygon(band));
+    Set kerfs;
+    kerfs.join(bands.begin(), bands.end());
+    empty.join(kerfs);
+    Set wood(boxPolygon({0, 0}, {layout.width, layout.height}));
+    wood.difference(empty);
+    return wood;
+}
+
+Set joined(const Set& core, const std::vector<Polygon>& pieces) {
+    std::vector<Holed> parts = partsOf(core);
+    Set all;
+    all.join(pieces.begin(), pieces.end(), parts.begin(), parts.end());
+    return all;
+}
+
+}  // namespace
+
+double exactDrawnArea(const PlainCutout& cutout) {
+    double area = 0;
+    for (const Holed& part : partsOf(facesOf(cutout))) area += areaOf(part);
+    return area;
+}
+
+OpeningAnswer exactOpening(const OpeningQuestion& question) {
+    const PlainLayout& layout = *question.layout;
+    const PlainCutout& cutout = layout.cutouts[question.cutout];
+    const Set drawn = facesOf(cutout);
+
+    const Set wood = woodOf(layout, cutout);
+    Sweep aroundWood(question.erode);
+    for (const Holed& part : partsOf(wood)) aroundWood.along(part);
+    const double world = 4 * (question.erode + question.dilate) + 10;
+    Set room(boxPolygon({-world, -world}, {layout.width + world, layout.height + world}));
+    room.difference(joined(wood, aroundWood.pieces()));
+
+    OpeningAnswer answer;
+    Set reached;
+    Sweep aroundRoom(question.dilate);
+    for (const Holed& part : partsOf(room)) {
+        if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;
+        ++answer.parts;
+        reached.join(part);
+        aroundRoom.along(part);
+    }
+    if (answer.parts == 0) return answer;
+    Set opening = joined(reached, aroundRoom.pieces());
+    opening.intersection(
+        boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside}));
+
+    for (const Holed& part : partsOf(opening)) {
+        if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;
+        answer.area += areaOf(part);
+        const auto gather = [&](const Polygon& loop) {
+            const std::vector<OutlinePiece> pieces = piecesOf(loop);
+            if (std::abs(areaOf(pieces)) < kSliver) return;
+            answer.border.insert(answer.border.end(), pieces.begin(), pieces.end());
+        };
+        gather(part.outer_boundary());
+        for (auto hole = part.holes_begin(); hole != part.holes_end(); ++hole) gather(*hole);
+    }
+    for (const OutlinePiece& piece : answer.border) {
+        const double run = piece.isArc ? piece.radius * sweep(piece) : distance(piece.from, piece.to);
+        answer.perimeter += run;
+        if (piece.isArc) answer.arcLength += run;
+    }
+    return answer;
+}
+
+}  // namespace kerfwall::oracle

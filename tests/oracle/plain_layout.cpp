@@ -1,0 +1,270 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/oracle/plain_layout.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numbers>
+#include <set>
+
+#include "tests/oracle/exact_line.h"
+
+namespace kerfwall::oracle {
+namespace {
+
+constexpr double kBeyond = 60;           // mm a through kerf's band runs past the panel
+constexpr double kLeastWall = 1e-3;      // mm; a shorter stretch of border counts as a point
+constexpr double kHeldWall = 1.0;        // mm of wall left in a stopped kerf where the bearing is held
+
+// One side of a face: on a cut line (index) or on a panel edge (lines.size() + edge).
+struct FaceSide {
+    ExactPoint from;
+    std::size_t on = 0;
+};
+using FaceRing = std::vector<FaceSide>;
+
+// What the half-plane left of `line` leaves of a convex face.
+FaceRing clipped(const FaceRing& face, const ExactLine& line, std::size_t on) {
+    FaceRing kept;
+    for (std::size_t i = 0; i < face.size(); ++i) {
+        const ExactPoint a = face[i].from;
+        const ExactPoint b = face[(i + 1) % face.size()].from;
+        const Exact da = offsetOf(line, a);
+        const Exact db = offsetOf(line, b);
+        if (da > 0 || (da == 0 && db > 0)) kept.push_back({a, face[i].on});
+        if (da > 0 && db <= 0) kept.push_back({db == 0 ? b : between(a, b, da / (da - db)), on});
+        if (da < 0 && db > 0) kept.push_back({between(a, b, da / (da - db)), face[i].on});
+    }
+    return kept;
+}
+
+// The face round `seed`, or none where the seed lies on a line or off the panel.
+std::optional<FaceRing> faceRound(const std::vector<ExactLine>& lines, const std::vector<bool>& cut,
+                               const std::array<ExactLine, 4>& edges, const ExactPoint& seed) {
+    FaceRing face;
+    for (std::size_t e = 0; e < 4; ++e) {
+        if (offsetOf(edges[e], seed) <= 0) return std::nullopt;
+        face.push_back({edges[e].p, lines.size() + e});
+    }
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (!cut[i]) continue;
+        const Exact side = offsetOf(lines[i], seed);
+        if (side == 0) return std::nullopt;
+        face = clipped(face, side > 0 ? lines[i] : reversed(lines[i]), i);
+    }
+    return face;
+}
+
+using Key = std::pair<ExactPoint, ExactPoint>;
+
+// The border of joined faces as half-edges, the cutout on their left.
+struct Border {
+    std::vector<FaceRing> faces;
+    std::map<Key, std::pair<std::size_t, std::size_t>> at;  // (from, to) -> face, side
+
+    explicit Border(std::vector<FaceRing> joined) : faces(std::move(joined)) {
+        for (std::size_t f = 0; f < faces.size(); ++f)
+            for (std::size_t i = 0; i < faces[f].size(); ++i) at[key(f, i)] = {f, i};
+    }
+    Key key(std::size_t f, std::size_t i) const {
+        return {faces[f][i].from, faces[f][(i + 1) % faces[f].size()].from};
+    }
+    const std::pair<std::size_t, std::size_t>* twin(std::size_t f, std::size_t i) const {
+        const auto [a, b] = key(f, i);
+        const auto found = at.find({b, a});
+        return found == at.end() ? nullptr : &found->second;
+    }
+    // The border's next half-edge: turn about the end of this one until a side no face shares.
+    std::pair<std::size_t, std::size_t> next(std::size_t f, std::size_t i) const {
+        std::size_t j = (i + 1) % faces[f].size();
+        while (const auto* other = twin(f, j)) {
+            f = other->first;
+            j = (other->second + 1) % faces[f].size();
+        }
+        return {f, j};
+    }
+};
+
+double interiorAngle(const ExactPoint& a, const ExactPoint& corner, const ExactPoint& b) {
+    const Point in = rounded(corner - a);
+    const Point out = rounded(b - corner);
+    return std::numbers::pi - std::atan2(cross(in, out), dot(in, out));
+}
+
+struct WallEnd {
+    bool atEdge = false;
+    double angle = 0;
+    double bore = 0;  // radius of the bored arc; 0: left to the bit
+};
+
+struct RawWall {
+    std::size_t line = 0;
+    bool left = true;
+    ExactPoint from;  // in the border's direction
+    ExactPoint to;
+    WallEnd start;
+    WallEnd end;
+};
+
+double boreAt(const Project& project, const Cutout& cutout, std::size_t a, std::size_t b) {
+    for (const BoredCorner& bored : cutout.corners) {
+        const LineId& first = project.lines[a].id;
+        const LineId& second = project.lines[b].id;
+        if ((bored.first == first && bored.second == second) ||
+            (bored.first == second && bored.second == first))
+            return bored.radius;
+    }
+    return 0;
+}
+
+PlainRound roundAt(const PlainCorner& corner, Point arriving, Point leaving, double radius) {
+    const double setBack = radius / std::tan(corner.angle / 2);
+    const Point in = unit(arriving);
+    const Point out = unit(leaving);
+    const Point first = corner.point - setBack * in;
+    return {corner.point, first + radius * leftOf(in), first, corner.point + setBack * out, radius};
+}
+
+// Follows the border loop by loop and gathers walls and corners.
+std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said, const Border& border,
+                                     const std::vector<ExactLine>& lines, double bit, PlainCutout& cutout) {
+    std::vector<RawWall> walls;
+    std::set<std::pair<std::size_t, std::size_t>> seen;
+    for (std::size_t f = 0; f < border.faces.size(); ++f)
+        for (std::size_t i = 0; i < border.faces[f].size(); ++i) {
+            if (border.twin(f, i) || seen.count({f, i})) continue;
+            std::vector<RawWall> loop;
+            for (std::pair<std::size_t, std::size_t> at{f, i}; !seen.count(at);) {
+                seen.insert(at);
+                const auto [a, b] = border.key(at.first, at.second);
+                const std::size_t on = border.faces[at.first][at.second].on;
+                if (!loop.empty() && loop.back().line == on) loop.back().to = b;
+                else loop.push_back({on, true, a, b, {}, {}});
+                at = border.next(at.first, at.second);
+            }
+            if (loop.size() > 1 && loop.front().line == loop.back().line) {
+                loop.front().from = loop.back().from;
+                loop.pop_back();
+            }
+            for (std::size_t k = 0; k < loop.size(); ++k) {
+                RawWall& wall = loop[k];
+                RawWall& next = loop[(k + 1) % loop.size()];
+                const bool edge = wall.line >= lines.size() || next.line >= lines.size();
+                wall.end.atEdge = next.start.atEdge = edge;
+                if (edge) continue;
+                const double angle = interiorAngle(wall.from, wall.to, next.to);
+                PlainCorner corner{wall.line, next.line, rounded(wall.to), angle};
+                wall.end.angle = next.start.angle = angle;
+                const double bore = angle < std::numbers::pi ? boreAt(project, said, wall.line, next.line) : 0;
+                if (bore > bit) {
+                    wall.end.bore = next.start.bore = bore;
+                    cutout.rounds.push_back(
+                        roundAt(corner, rounded(wall.to - wall.from), rounded(next.to - next.from), bore));
+                }
+                cutout.corners.push_back(corner);
+            }
+            for (RawWall& wall : loop) {
+                if (wall.line >= lines.size()) {
+                    cutout.open = true;
+                    continue;
+                }
+                wall.left = dotOf(lines[wall.line].d, wall.to - wall.from) > 0;
+                if (length(rounded(wall.to - wall.from)) >= kLeastWall) walls.push_back(wall);
+            }
+        }
+    return walls;
+}
+
+const Saw& sawOf(const Project& project, const LayoutLine& line) {
+    for (const Saw& saw : project.bench->saws)
+        if (line.saw == saw.id) return saw;
+    return project.bench->saws.front();
+}
+
+double tangentLength(const WallEnd& end, double bit) {
+    if (end.angle >= std::numbers::pi) return 0;
+    return std::max(end.bore, bit) / std::tan(end.angle / 2);
+}
+
+// The band of one wall's kerf; through bands of one line and side come out equal and are joined later.
+PlainBand bandOf(const Project& project, const RawWall& wall, const PlainLine& line, double bit) {
+    const LayoutLine& said = project.lines[wall.line];
+    const Saw& saw = sawOf(project, said);
+    const Point along = unit(line.to - line.from);
+    const double run = distance(line.from, line.to);
+    const bool stopped = said.extent == Extent::Stopped;
+    // The blade's round, kHeldWall above the floor: how far past the full depth its groove reaches.
+    const double R = saw.blade / 2;
+    const double reach = std::sqrt(R * R - (R - kHeldWall) * (R - kHeldWall));
+    const auto past = [&](const WallEnd& end) {
+        if (end.atEdge) return kBeyond;
+        if (end.bore > 0) return -tangentLength(end, bit);
+        return reach - tangentLength(end, bit);
+    };
+    const bool forward = wall.left;
+    const double s0 = dot(rounded(forward ? wall.from : wall.to) - line.from, along);
+    const double s1 = dot(rounded(forward ? wall.to : wall.from) - line.from, along);
+    const WallEnd& low = forward ? wall.start : wall.end;
+    const WallEnd& high = forward ? wall.end : wall.start;
+    PlainBand band{line.from, line.to, -kBeyond, run + kBeyond, wall.left, saw.kerf, wall.line};
+    if (stopped || low.bore > 0) band.s0 = s0 - past(low);
+    if (stopped || high.bore > 0) band.s1 = s1 + past(high);
+    return band;
+}
+
+}  // namespace
+
+std::optional<PlainLayout> plainLayout(const Project& project) {
+    PlainLayout plain;
+    plain.width = project.panel.width;
+    plain.height = project.panel.height;
+    plain.bitRadius = project.bench->trimBit->diameter / 2;
+    const auto edges = panelEdges(project.panel);
+    const auto resolved = exactLines(project);
+    if (!resolved) return std::nullopt;
+    std::vector<bool> cut;
+    for (std::size_t i = 0; i < project.lines.size(); ++i) {
+        cut.push_back(project.lines[i].cut);
+        const auto ends = onPanel((*resolved)[i], edges);
+        if (!ends) return std::nullopt;
+        plain.lines.push_back({rounded(ends->first), rounded(ends->second), project.lines[i].cut});
+    }
+    std::set<Key> taken;
+    for (const Cutout& said : project.cutouts) {
+        PlainCutout cutout;
+        std::vector<FaceRing> faces;
+        std::set<std::vector<ExactPoint>> own;
+        Exact twice = 0;
+        for (const Point& seed : said.seeds) {
+            const auto face = faceRound(*resolved, cut, edges, exactPoint(seed));
+            if (!face) return std::nullopt;
+            std::vector<ExactPoint> ring;
+            std::vector<Point> shown;
+            for (const FaceSide& side : *face) {
+                ring.push_back(side.from);
+                shown.push_back(rounded(side.from));
+            }
+            std::rotate(ring.begin(), std::min_element(ring.begin(), ring.end()), ring.end());
+            if (!own.insert(ring).second) continue;
+            if (!taken.insert({ring[0], ring[1]}).second) return std::nullopt;
+            for (std::size_t i = 0; i < ring.size(); ++i) twice += crossOf(ring[i], ring[(i + 1) % ring.size()]);
+            faces.push_back(*face);
+            cutout.faces.push_back(shown);
+        }
+        cutout.drawnArea = static_cast<double>(Exact(twice / 2));
+        for (const RawWall& wall :
+             wallsAndCorners(project, said, Border(faces), *resolved, plain.bitRadius, cutout)) {
+            const PlainLine& line = plain.lines[wall.line];
+            const Point along = unit(line.to - line.from);
+            double s0 = dot(rounded(wall.from) - line.from, along);
+            double s1 = dot(rounded(wall.to) - line.from, along);
+            if (s0 > s1) std::swap(s0, s1);
+            cutout.walls.push_back({wall.line, wall.left, s0, s1});
+            plain.bands.push_back(bandOf(project, wall, line, plain.bitRadius));
+        }
+        plain.cutouts.push_back(cutout);
+    }
+    return plain;
+}
+
+}  // namespace kerfwall::oracle
