@@ -6,9 +6,9 @@
 #include "core/geometry/edge_name.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
+#include "core/shop/kerf_over_hole.h"
 #include "core/shop/limits.h"
 #include "core/shop/panel_edges.h"
-#include "core/shop/plan_bands.h"
 
 namespace kerfwall {
 namespace {
@@ -77,43 +77,7 @@ std::optional<Finding> through(const Project& project, const Solved& solved, std
     return finding;
 }
 
-// --- hole-kerf and the kerfs above a hole ---------------------------------------------------------
-
-// The hole's width in plan at the height of a kerf's floor; 0 where the floor lies above the hole.
-double widthAtFloor(const Panel& panel, const ClampHole& hole, double floor) {
-    const double radius = hole.diameter / 2;
-    const double above = heightOf(panel, hole) - floor;
-    if (above >= radius) {
-        return 0;
-    }
-    return above <= 0 ? hole.diameter : 2 * std::sqrt((radius - above) * (radius + above));
-}
-
-// A kerf and how wide the hole is in plan at the height of its floor.
-struct KerfOver {
-    const SolvedLine* line = nullptr;
-    const Kerf* kerf = nullptr;
-    double width = 0;
-};
-
-bool crosses(const Project& project, const ClampHole& hole, double depth, const KerfOver& over) {
-    const OutlinePiece axis = axisOf(project.panel, hole);
-    const Point end = axis.from + depth * unit(axis.to - axis.from);
-    return over.width > 0 && depth > 0 &&
-           overlapInPlan(stripRound(axis.from, end, over.width),
-                         bandOf(*over.line, *over.kerf, over.kerf->fullFrom, over.kerf->fullTo));
-}
-
-// How deep the hole could be without reaching the kerf, by halving.
-double clearDepth(const Project& project, const ClampHole& hole, const KerfOver& over) {
-    double clear = 0;
-    double met = hole.depth;
-    for (int i = 0; i < 40; ++i) {
-        const double middle = (clear + met) / 2;
-        (crosses(project, hole, middle, over) ? met : clear) = middle;
-    }
-    return clear;
-}
+// --- hole-kerf ----------------------------------------------------------------------------------
 
 // The kerfs that run into the hole.
 std::vector<KerfOver> kerfsInto(const Project& project, const Solved& solved, const ClampHole& hole) {
@@ -122,7 +86,7 @@ std::vector<KerfOver> kerfsInto(const Project& project, const Solved& solved, co
     for (const SolvedLine& line : solved.lines) {
         for (const Kerf& kerf : line.kerfs) {
             const KerfOver over{&line, &kerf, widthAtFloor(project.panel, hole, kerf.depth)};
-            if (kerf.depth > begins + kOnLimit && crosses(project, hole, hole.depth, over)) {
+            if (kerf.depth > begins + kOnLimit && crossesHole(project.panel, hole, hole.depth, over)) {
                 into.push_back(over);
             }
         }
@@ -151,7 +115,7 @@ std::optional<Finding> kerfed(const Project& project, const Solved& solved, std:
     if (into.empty()) {
         return std::nullopt;
     }
-    const auto depthOf = [&](const KerfOver& over) { return clearDepth(project, hole, over); };
+    const auto depthOf = [&](const KerfOver& over) { return clearDepth(project.panel, hole, over); };
     const KerfOver first = *std::ranges::min_element(into, {}, depthOf);
     const OutlinePiece axis = axisOf(project.panel, hole);
     Finding finding = about(project, index, "hole-kerf", Severity::Care);
@@ -191,7 +155,7 @@ void keepUnderKerfs(Wood& least, const Project& project, const Solved& solved, c
     for (const SolvedLine& line : solved.lines) {
         for (const Kerf& kerf : line.kerfs) {
             if (kerf.depth <= begins + kOnLimit &&
-                crosses(project, hole, hole.depth, {&line, &kerf, hole.diameter})) {
+                crossesHole(project.panel, hole, hole.depth, {&line, &kerf, hole.diameter})) {
                 keepLess(least, {begins - kerf.depth, "between it and the kerf of " + line.id, false});
             }
         }

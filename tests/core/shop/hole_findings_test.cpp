@@ -58,6 +58,14 @@ TEST(HoleFindings, AHoleThatRunsIntoAnOpeningLeavesNothing) {
     }
 }
 
+// Expected from: pencil. Across a panel of 400, 396 deep from the right edge leaves 4; across 250, 246 from
+// the top.
+TEST(HoleFindings, ThePointNearTheOppositeEdge) {
+    EXPECT_NEAR(*HoleBench(18, Edge::Right, 50, 8, 396).minded("hole-through").at(0).value, 4, 1e-12);
+    EXPECT_NEAR(*HoleBench(18, Edge::Top, 50, 8, 246).minded("hole-through").at(0).value, 4, 1e-12);
+    EXPECT_TRUE(HoleBench(18, Edge::Right, 50, 8, 300).minded("hole-through").empty());
+}
+
 // Expected from: pencil. Each edge begins at its start corner: the same place, (147, 125) or beside the
 // window's other walls, from left (at 125), right (at 125), bottom (at 200) and top (at 200).
 TEST(HoleFindings, FromEveryEdge) {
