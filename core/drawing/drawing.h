@@ -58,6 +58,7 @@ struct Area {
     bool operator==(const Area&) const = default;
 };
 
+/// A round hole; with a finding's ink its sign, which keeps its size on paper and screen (id: its number).
 struct Circle {
     Ink ink = Ink::ReliefHole;
     Point centre;

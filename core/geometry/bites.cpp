@@ -19,31 +19,55 @@ Curve curveOf(const OutlinePiece& piece) {
 /// The drawn cutout's border, to ask how far outside it a place lies.
 class DrawnBorder {
   public:
+    struct Segment {
+        Point from;
+        Point to;
+        [[nodiscard]] double squareTo(Point p) const {
+            const Point along = to - from;
+            const double t = std::clamp(dot(p - from, along) / dot(along, along), 0.0, 1.0);
+            const Point off = p - from - t * along;
+            return dot(off, off);
+        }
+    };
+
     explicit DrawnBorder(const Outline& drawn) {
         for (const OutlineLoop& loop : drawn.loops) {
-            Rim rim;
-            for (const OutlinePiece& piece : loop) {
-                rim.next.push_back((rim.curves.size() + 1) % loop.size());
-                rim.curves.push_back(straight(piece.from, piece.to));
-            }
-            m_whole.push_back(rim.loops().empty() ? std::vector<std::size_t>{} : rim.loops().front());
-            m_loops.push_back(std::move(rim));
+            for (const OutlinePiece& piece : loop) m_all.push_back({piece.from, piece.to});
         }
     }
-    [[nodiscard]] double distanceOutside(Point place) const {
-        double nearest = 1e300;
-        for (const Rim& rim : m_loops) {
-            for (const Curve& side : rim.curves) nearest = std::min(nearest, distanceTo(side, place));
-        }
-        if (nearest < kBite) return 0;
-        int turns = 0;
-        for (std::size_t i = 0; i < m_loops.size(); ++i) turns += windingRound(m_loops[i], m_whole[i], place);
-        return turns > 0 ? 0 : nearest;
+    [[nodiscard]] double distanceOutside(Point place) const { return distanceOutside(place, m_all); }
+    /// The same where only `near` can be the nearest.
+    [[nodiscard]] double distanceOutside(Point place, const std::vector<Segment>& near) const {
+        double square = 1e300;
+        for (const Segment& side : near) square = std::min(square, side.squareTo(place));
+        if (square < kBite * kBite || isInside(place)) return 0;
+        return std::sqrt(square);
+    }
+    [[nodiscard]] double distanceTo(Point place) const {
+        double square = 1e300;
+        for (const Segment& side : m_all) square = std::min(square, side.squareTo(place));
+        return std::sqrt(square);
+    }
+    /// The sides that can be nearest to some place within `reach` of `middle`.
+    [[nodiscard]] std::vector<Segment> near(Point middle, double reach) const {
+        const double most = distanceTo(middle) + 2 * reach + kBite;
+        std::vector<Segment> found;
+        std::ranges::copy_if(m_all, std::back_inserter(found),
+                             [&](const Segment& side) { return side.squareTo(middle) <= most * most; });
+        return found;
     }
 
   private:
-    std::vector<Rim> m_loops;
-    std::vector<std::vector<std::size_t>> m_whole;
+    [[nodiscard]] bool isInside(Point p) const {
+        bool inside = false;
+        for (const Segment& s : m_all) {
+            if ((s.from.y > p.y) == (s.to.y > p.y)) continue;
+            if (p.x < s.from.x + (p.y - s.from.y) / (s.to.y - s.from.y) * (s.to.x - s.from.x)) inside = !inside;
+        }
+        return inside;
+    }
+
+    std::vector<Segment> m_all;
 };
 
 struct Deepest {
@@ -51,10 +75,14 @@ struct Deepest {
     Point at;
 };
 
-/// The place of a stretch of curve that lies farthest outside the drawn cutout.
-Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder& border) {
-    constexpr int kSamples = 32;
-    const auto depthAt = [&](double t) { return border.distanceOutside(curve.at(t)); };
+/// The deepest place of a stretch that does not cross the border.
+Deepest deepestBetween(const Curve& curve, double from, double to, const DrawnBorder& border,
+                       const std::vector<DrawnBorder::Segment>& near) {
+    constexpr int kSamples = 8;
+    constexpr int kNarrowings = 44;  // 0.618^44 of two strides: under 1e-9 of the stretch
+    constexpr double kGolden = 0.6180339887498949;
+    const auto depthAt = [&](double t) { return border.distanceOutside(curve.at(t), near); };
+    if (depthAt((from + to) / 2) <= 0) return {};
     const double stride = (to - from) / kSamples;
     int best = 0;
     double most = -1;
@@ -66,15 +94,45 @@ Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder&
     }
     double low = from + std::max(best - 1, 0) * stride;
     double high = from + std::min(best + 1, kSamples) * stride;
-    for (int i = 0; i < 80 && high - low > 0; ++i) {
-        const double a = low + (high - low) / 3;
-        const double b = high - (high - low) / 3;
-        if (depthAt(a) < depthAt(b)) low = a;
-        else high = b;
+    double a = high - kGolden * (high - low);
+    double b = low + kGolden * (high - low);
+    double depthA = depthAt(a);
+    double depthB = depthAt(b);
+    for (int i = 0; i < kNarrowings; ++i) {
+        if (depthA < depthB) {
+            low = a;
+            a = b;
+            depthA = depthB;
+            b = low + kGolden * (high - low);
+            depthB = depthAt(b);
+        } else {
+            high = b;
+            b = a;
+            depthB = depthA;
+            a = high - kGolden * (high - low);
+            depthA = depthAt(a);
+        }
     }
     const double at = (low + high) / 2;
     const double there = depthAt(at);
     return there >= most ? Deepest{there, curve.at(at)} : Deepest{most, curve.at(from + best * stride)};
+}
+
+/// The place of a stretch of curve that lies farthest outside the drawn cutout.
+Deepest deepestOn(const Curve& curve, double from, double to, const DrawnBorder& border) {
+    const auto near = border.near(curve.at((from + to) / 2), curve.part(from, to).lengthInMm() / 2);
+    std::vector<double> marks;
+    for (const DrawnBorder::Segment& side : near) meetLine(curve, side.from, unit(side.to - side.from), marks);
+    std::erase_if(marks, [&](double t) { return t <= from || t >= to; });
+    marks.push_back(from);
+    marks.push_back(to);
+    std::ranges::sort(marks);
+    Deepest deepest{0, curve.at(from)};
+    for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
+        const Deepest here = deepestBetween(curve, marks[i], marks[i + 1], border, near);
+        if (here.depth > deepest.depth) deepest = here;
+    }
+    return deepest;
 }
 
 bool isOnKerf(const VoidSide& side) {
@@ -82,12 +140,13 @@ bool isOnKerf(const VoidSide& side) {
            side.kind == VoidSide::Kind::KerfEnd;
 }
 
-/// A piece that can lie outside the drawn cutout at all: not a wall, nor a round between two walls.
-bool mayBite(const PieceSource& source) {
-    if (source.contacts.empty()) return false;
-    return std::ranges::any_of(source.contacts, [](const Contact& contact) {
-        return contact.onLip || (contact.side.kind != VoidSide::Kind::Wall && contact.side.kind != VoidSide::Kind::Bore);
+/// A piece that can lie outside the drawn cutout at all: not a wall, nor a round whose disc crosses no wall.
+bool mayBite(const OutlinePiece& piece, const PieceSource& source, const DrawnBorder& border) {
+    const bool onWalls = std::ranges::all_of(source.contacts, [](const Contact& contact) {
+        return !contact.onLip && (contact.side.kind == VoidSide::Kind::Wall || contact.side.kind == VoidSide::Kind::Bore);
     });
+    if (!onWalls) return true;
+    return piece.isArc && source.contacts.size() == 2 && border.distanceTo(piece.centre) < piece.radius - kBite;
 }
 
 class CornerReader {
@@ -95,7 +154,26 @@ class CornerReader {
     CornerReader(const SolvedCutout& cutout, const Opening& opening, const Project& project, const Arranged& arranged,
                  const std::vector<LaidKerf>& kerfs)
         : m_cutout(cutout), m_opening(opening), m_project(project), m_arranged(arranged), m_kerfs(kerfs),
-          m_border(cutout.drawn) {}
+          m_border(cutout.drawn) {
+        for (std::size_t l = 0; l < opening.outline.loops.size(); ++l) {
+            for (std::size_t p = 0; p < opening.outline.loops[l].size(); ++p) {
+                const OutlinePiece& piece = opening.outline.loops[l][p];
+                if (!mayBite(piece, opening.sources[l][p], m_border)) continue;
+                const Curve curve = curveOf(piece);
+                const Deepest deepest = deepestOn(curve, 0, curve.size, m_border);
+                if (deepest.depth > 0) m_biting.push_back({l, p, curve, deepest});
+            }
+        }
+    }
+
+    /// A piece of the outline that lies outside the drawn cutout somewhere.
+    struct Biting {
+        std::size_t loop;
+        std::size_t piece;
+        Curve curve;
+        Deepest deepest;
+    };
+    [[nodiscard]] const std::vector<Biting>& biting() const { return m_biting; }
 
     [[nodiscard]] const LineId& idOf(std::size_t line) const { return m_project.lines[m_arranged.lines[line].index].id; }
     [[nodiscard]] const DrawnBorder& border() const { return m_border; }
@@ -112,13 +190,7 @@ class CornerReader {
     /// The greatest distance from the drawn cutout of a place of the opening within `reach` of `centre`.
     [[nodiscard]] double step(Point centre, double reach) const {
         double most = 0;
-        const auto& loops = m_opening.outline.loops;
-        for (std::size_t l = 0; l < loops.size(); ++l) {
-            for (std::size_t p = 0; p < loops[l].size(); ++p) {
-                if (!mayBite(m_opening.sources[l][p])) continue;
-                most = std::max(most, stepOf(loops[l][p], centre, reach));
-            }
-        }
+        for (const Biting& biting : m_biting) most = std::max(most, stepOf(biting, centre, reach));
         if (most > 0) most = std::max(most, onReach(centre, reach));
         return most;
     }
@@ -174,8 +246,9 @@ class CornerReader {
         return idOf(contact.side.line) == line && corner.angle < 180;
     }
 
-    [[nodiscard]] double stepOf(const OutlinePiece& piece, Point centre, double reach) const {
-        const Curve curve = curveOf(piece);
+    [[nodiscard]] double stepOf(const Biting& biting, Point centre, double reach) const {
+        const Curve& curve = biting.curve;
+        if (distance(biting.deepest.at, centre) <= reach) return biting.deepest.depth;
         const Box box = curve.bounds();
         if (box.low.x > centre.x + reach || box.high.x < centre.x - reach || box.low.y > centre.y + reach ||
             box.high.y < centre.y - reach) {
@@ -198,8 +271,14 @@ class CornerReader {
         std::vector<double> marks{0, circle.size};
         for (const OutlineLoop& loop : m_opening.outline.loops) {
             for (const OutlinePiece& piece : loop) {
+                const Curve curve = curveOf(piece);
+                if (kerfwall::distanceTo(curve, centre) > reach + kDoubt) continue;
+                const std::size_t before = marks.size();
                 if (piece.isArc) meetCircle(circle, piece.centre, piece.radius, marks);
                 else meetLine(circle, piece.from, unit(piece.to - piece.from), marks);
+                const auto isOff = [&](double t) { return kerfwall::distanceTo(curve, circle.at(t)) > kDoubt; };
+                marks.erase(std::remove_if(marks.begin() + static_cast<std::ptrdiff_t>(before), marks.end(), isOff),
+                            marks.end());
             }
         }
         std::ranges::sort(marks);
@@ -218,6 +297,7 @@ class CornerReader {
     const Arranged& m_arranged;
     const std::vector<LaidKerf>& m_kerfs;
     DrawnBorder m_border;
+    std::vector<Biting> m_biting;
 };
 
 /// The relief hole of a corner, kept inside the finished round.
@@ -267,36 +347,53 @@ void noteContacts(Hollow& hollow, const PieceSource& source, const SolvedCutout&
     }
 }
 
+/// Makes one hollow of two that run into one another.
+void absorb(Hollow& hollow, const Hollow& other) {
+    if (other.depth > hollow.depth) {
+        hollow.depth = other.depth;
+        hollow.at = other.at;
+    }
+    if (hollow.wall.empty()) hollow.wall = other.wall;
+    if (!hollow.corner) hollow.corner = other.corner;
+    for (const LineId& lip : other.lips) {
+        if (std::ranges::find(hollow.lips, lip) == hollow.lips.end()) hollow.lips.push_back(lip);
+    }
+}
+
 }  // namespace
 
 std::vector<Hollow> hollowsOf(const SolvedCutout& cutout, const Opening& opening, const Project& project,
                               const Arranged& arranged, const std::vector<LaidKerf>& kerfs) {
     const CornerReader reader(cutout, opening, project, arranged, kerfs);
     std::vector<Hollow> hollows;
-    for (std::size_t l = 0; l < opening.outline.loops.size(); ++l) {
-        const OutlineLoop& loop = opening.outline.loops[l];
-        // Begin where no hollow runs on from the loop's last piece.
-        std::size_t first = 0;
-        while (first < loop.size() && reader.border().distanceOutside(loop[first].from) > 0) ++first;
-        bool inHollow = false;
-        for (std::size_t n = 0; n < loop.size(); ++n) {
-            const std::size_t p = (first + n) % loop.size();
-            const PieceSource& source = opening.sources[l][p];
-            if (reader.border().distanceOutside(loop[p].from) == 0) inHollow = false;
-            if (!mayBite(source)) continue;
-            const Curve curve = curveOf(loop[p]);
-            const Deepest deepest = deepestOn(curve, 0, curve.size, reader.border());
-            if (deepest.depth <= 0) continue;
-            if (!inHollow) hollows.emplace_back();
-            inHollow = true;
-            Hollow& hollow = hollows.back();
-            if (deepest.depth > hollow.depth) {
-                hollow.depth = deepest.depth;
-                hollow.at = deepest.at;
-            }
-            noteContacts(hollow, source, cutout, reader);
+    // Pieces that follow one another outside the drawn cutout are one hollow.
+    std::optional<std::size_t> loop;
+    std::vector<Hollow> ofLoop;
+    std::vector<bool> runsOn;
+    const auto finishLoop = [&] {
+        // The loop's last hollow may run on into its first.
+        if (ofLoop.size() > 1 && runsOn.front()) {
+            absorb(ofLoop.front(), ofLoop.back());
+            ofLoop.pop_back();
         }
+        std::ranges::move(ofLoop, std::back_inserter(hollows));
+        ofLoop.clear();
+        runsOn.clear();
+    };
+    for (const CornerReader::Biting& biting : reader.biting()) {
+        if (loop != biting.loop) finishLoop();
+        const bool goesOn = reader.border().distanceOutside(biting.curve.from) > 0;
+        Hollow hollow{biting.deepest.at, biting.deepest.depth, {}, {}, {}};
+        noteContacts(hollow, opening.sources[biting.loop][biting.piece], cutout, reader);
+        if (goesOn && !ofLoop.empty()) {
+            absorb(ofLoop.back(), hollow);
+        } else {
+            ofLoop.push_back(std::move(hollow));
+            runsOn.push_back(goesOn);
+        }
+        loop = biting.loop;
     }
+    finishLoop();
     return hollows;
 }
 

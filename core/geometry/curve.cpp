@@ -2,6 +2,7 @@
 #include "core/geometry/curve.h"
 
 #include <algorithm>
+#include <array>
 #include <numbers>
 
 namespace kerfwall {
@@ -9,18 +10,30 @@ namespace {
 
 constexpr double kTurn = 2 * std::numbers::pi;
 
-double angleOf(Point p) { return std::atan2(p.y, p.x); }
-
 Point onCircle(Point centre, double radius, double angle) {
     return {centre.x + radius * std::cos(angle), centre.y + radius * std::sin(angle)};
 }
 
-/// The parameter of an arc at which it looks in direction `angle` from its centre; may lie past its end.
-double parameterOf(const Curve& arc, double angle) {
-    double swept = angle - angleOf(arc.from - arc.centre);
-    if (!arc.anticlockwise) swept = -swept;
-    swept = std::fmod(swept, kTurn);
+/// The parameter of an arc at which it looks in direction `out` from its centre; may lie past its end.
+double parameterOf(const Curve& arc, Point out) {
+    const Point start = arc.from - arc.centre;
+    const double side = arc.anticlockwise ? cross(start, out) : -cross(start, out);
+    const double swept = std::atan2(side, dot(start, out));
     return swept < 0 ? swept + kTurn : swept;
+}
+
+/// True where the arc looks in direction `out` from its centre.
+bool looks(const Curve& arc, Point out) {
+    constexpr double kHalfTurn = std::numbers::pi;
+    if (arc.size > kHalfTurn) return parameterOf(arc, out) <= arc.size;
+    const double sign = arc.anticlockwise ? 1 : -1;
+    return sign * cross(arc.from - arc.centre, out) >= 0 && sign * cross(out, arc.to - arc.centre) >= 0;
+}
+
+Point turned(Point p, double angle) {
+    const double c = std::cos(angle);
+    const double s = std::sin(angle);
+    return {c * p.x - s * p.y, s * p.x + c * p.y};
 }
 
 }  // namespace
@@ -64,14 +77,13 @@ Point Curve::at(double t) const {
     if (t <= 0) return from;
     if (t >= size) return to;
     if (!isArc) return from + (t / size) * (to - from);
-    return onCircle(centre, radius, angleOf(from - centre) + (anticlockwise ? t : -t));
+    return centre + turned(from - centre, anticlockwise ? t : -t);
 }
 
 Point Curve::tangentAt(double t) const {
     if (!isArc) return unit(to - from);
-    const double angle = angleOf(from - centre) + (anticlockwise ? t : -t);
-    const Point out{std::cos(angle), std::sin(angle)};
-    return anticlockwise ? leftOf(out) : -1.0 * leftOf(out);
+    const Point out = t <= 0 ? from - centre : t >= size ? to - centre : turned(from - centre, anticlockwise ? t : -t);
+    return (anticlockwise ? 1 / radius : -1 / radius) * leftOf(out);
 }
 
 Curve Curve::part(double a, double b) const {
@@ -93,9 +105,10 @@ Box Curve::bounds() const {
     Box box{{std::min(from.x, to.x), std::min(from.y, to.y)}, {std::max(from.x, to.x), std::max(from.y, to.y)}};
     if (!isArc) return box;
     for (int quarter = 0; quarter < 4; ++quarter) {
-        const double angle = quarter * kTurn / 4;
-        if (parameterOf(*this, angle) > size) continue;
-        const Point p = onCircle(centre, radius, angle);
+        constexpr std::array<Point, 4> kQuarters{{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}};
+        const Point out = kQuarters[static_cast<std::size_t>(quarter)];
+        if (!looks(*this, out)) continue;
+        const Point p = centre + radius * out;
         box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y)};
         box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
     }
@@ -133,14 +146,14 @@ Curve arcThrough(Point centre, double radius, Point from, Point to, bool anticlo
     curve.from = from;
     curve.to = to;
     curve.tag = tag;
-    curve.size = parameterOf(curve, angleOf(to - centre));
+    curve.size = parameterOf(curve, to - centre);
     return curve;
 }
 
 double distanceTo(const Curve& curve, Point place) {
     if (curve.isArc) {
         const Point out = place - curve.centre;
-        if (parameterOf(curve, angleOf(out)) <= curve.size) return std::abs(length(out) - curve.radius);
+        if (looks(curve, out)) return std::abs(length(out) - curve.radius);
         return std::min(distance(place, curve.from), distance(place, curve.to));
     }
     const Point along = curve.to - curve.from;
@@ -165,8 +178,8 @@ void meetLine(const Curve& curve, Point origin, Point direction, std::vector<dou
     if (square < 0) return;
     const double half = std::sqrt(square);
     const Point foot = -off * leftOf(direction);
-    add(parameterOf(curve, angleOf(foot + half * direction)));
-    add(parameterOf(curve, angleOf(foot - half * direction)));
+    add(parameterOf(curve, foot + half * direction));
+    add(parameterOf(curve, foot - half * direction));
 }
 
 void meetCircle(const Curve& curve, Point centre, double radius, std::vector<double>& found) {
@@ -189,11 +202,11 @@ void meetCircle(const Curve& curve, Point centre, double radius, std::vector<dou
     const double r = curve.radius;
     const double product = (r + radius - gap) * (r - radius + gap) * (radius - r + gap) * (r + radius + gap);
     if (gap == 0 || product < 0) return;
-    // Triangle with sides r, gap, radius: the angle at the curve's centre.
-    const double half = std::atan2(std::sqrt(product), r * r + gap * gap - radius * radius);
-    const double middle = angleOf(towards);
-    add(parameterOf(curve, middle - half));
-    add(parameterOf(curve, middle + half));
+    // Triangle with sides r, gap, radius: its foot along the centres and its height, both times 2 gap.
+    const double foot = (r - radius) * (r + radius) + gap * gap;
+    const double height = std::sqrt(product);
+    add(parameterOf(curve, foot * towards + height * leftOf(towards)));
+    add(parameterOf(curve, foot * towards - height * leftOf(towards)));
 }
 
 }  // namespace kerfwall

@@ -23,35 +23,6 @@ Contact contactOf(const Track& track, const Curve& piece, const VoidRim& rim) {
     return contact;
 }
 
-/// Those parts of the room that have a place over the drawn cutout, as one rim.
-struct ChosenRoom {
-    Rim rim;
-    bool leaves = false;
-    bool reachedFrame = false;
-};
-
-ChosenRoom chooseRoom(const Track& track, const VoidRim& rim, const std::vector<ArrangedFace>& faces,
-                      const Panel& panel) {
-    const std::vector<Rim> loops = splitLoops(track.rim);
-    ChosenRoom room;
-    for (const auto& region : regionsOf(loops)) {
-        if (!isOver(loops, region, faces)) continue;
-        for (const std::size_t loop : region) {
-            const std::size_t base = room.rim.curves.size();
-            for (std::size_t i = 0; i < loops[loop].curves.size(); ++i) {
-                const Curve& curve = loops[loop].curves[i];
-                const bool framed = rim.sides[rim.rim.curves[track.rests[curve.tag].curve].tag].kind == VoidSide::Kind::Frame;
-                const bool onPanel = isOnPanel(panel, curve.from);
-                room.leaves = room.leaves || !isOnPanel(panel, curve.from);
-                room.reachedFrame = room.reachedFrame || (framed && onPanel);
-                room.rim.curves.push_back(curve);
-                room.rim.next.push_back(base + loops[loop].next[i]);
-            }
-        }
-    }
-    return room;
-}
-
 std::string nameOn(const PieceSource& source, const Project& project, const Arranged& arranged) {
     if (source.contacts.size() != 1 || source.contacts.front().onLip) return "";
     const VoidSide& side = source.contacts.front().side;
@@ -117,24 +88,46 @@ SourcedLoop tidied(SourcedLoop loop) {
 
 }  // namespace
 
+Room roomOf(const VoidRim& rim, double radius, const std::vector<ArrangedFace>& faces, const Panel& panel) {
+    Room room;
+    room.track = roll(rim.rim, radius);
+    const std::vector<Rim> loops = splitLoops(room.track.rim);
+    for (const auto& region : regionsOf(loops)) {
+        if (!isOver(loops, region, faces)) continue;
+        for (const std::size_t loop : region) {
+            room.area += signedArea(loops[loop], loops[loop].loops().front());
+            const std::size_t base = room.chosen.curves.size();
+            for (std::size_t i = 0; i < loops[loop].curves.size(); ++i) {
+                const Curve& curve = loops[loop].curves[i];
+                const VoidSide& side = rim.sides[rim.rim.curves[room.track.rests[curve.tag].curve].tag];
+                const bool onPanel = isOnPanel(panel, curve.from);
+                room.perimeter += curve.lengthInMm();
+                room.leaves = room.leaves || !onPanel;
+                room.reachedFrame = room.reachedFrame || (side.kind == VoidSide::Kind::Frame && onPanel);
+                room.chosen.curves.push_back(curve);
+                room.chosen.next.push_back(base + loops[loop].next[i]);
+            }
+        }
+    }
+    for (const auto& loop : clipToPanel(room.chosen, panel)) {
+        const std::vector<Rim> one{rimOf(loop)};
+        const auto regions = regionsOf(one);
+        if (!regions.empty() && isOver(one, regions.front(), faces)) ++room.parts;
+    }
+    return room;
+}
+
 Opening openingOf(const VoidRim& rim, double room, double sweep, const std::vector<ArrangedFace>& faces,
                   const Project& project, const Arranged& arranged) {
     Opening opening;
     opening.doubts = rim.doubts;
-    const Track track = roll(rim.rim, room);
+    opening.room = roomOf(rim, room, faces, project.panel);
+    const Track& track = opening.room.track;
     for (const Point& gap : track.gaps) {
         opening.doubts.push_back({gap, "the way of the bearing could not be closed here."});
     }
-    const ChosenRoom chosen = chooseRoom(track, rim, faces, project.panel);
-    opening.leaves = chosen.leaves;
-    opening.reachedFrame = chosen.reachedFrame;
-    for (const auto& loop : clipToPanel(chosen.rim, project.panel)) {
-        const std::vector<Rim> one{rimOf(loop)};
-        const auto regions = regionsOf(one);
-        if (!regions.empty() && isOver(one, regions.front(), faces)) ++opening.parts;
-    }
 
-    const Rim outside = reversed(chosen.rim);
+    const Rim outside = reversed(opening.room.chosen);
     const Track grown = roll(outside, sweep);
     for (const Point& gap : grown.gaps) {
         opening.doubts.push_back({gap, "the outline of the opening could not be closed here."});

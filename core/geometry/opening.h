@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "core/geometry/rolling.h"
 #include "core/geometry/void_rim.h"
 
 namespace kerfwall {
@@ -21,14 +22,26 @@ struct PieceSource {
     std::vector<Contact> contacts;
 };
 
+/// Where a disc's centre can be: those parts of its room that have a place over the drawn cutout.
+struct Room {
+    Track track;  ///< all there is; `chosen` below takes its tags from it
+    Rim chosen;   ///< the room on its left
+    double area = 0;
+    double perimeter = 0;
+    int parts = 0;               ///< pieces over the panel that have a place over the drawn cutout
+    bool leaves = false;         ///< the disc can leave the panel
+    bool reachedFrame = false;   ///< it came to the frame on the panel: look farther
+};
+
+[[nodiscard]] Room roomOf(const VoidRim& rim, double radius, const std::vector<ArrangedFace>& faces,
+                          const Panel& panel);
+
 /// The opening a disc sweeps.
 struct Opening {
     Outline outline;  ///< on the panel
     std::vector<std::vector<PieceSource>> sources;  ///< beside the outline's loops
     Rim swept;        ///< the sweep inside the frame, off the panel too; the opening on its left
-    int parts = 0;    ///< pieces of the disc's room over the drawn cutout
-    bool leaves = false;  ///< the disc can leave the panel
-    bool reachedFrame = false;  ///< it came to the frame on the panel: look farther
+    Room room;
     std::vector<Doubt> doubts;
 };
 

@@ -19,7 +19,7 @@ struct Point {
 [[nodiscard]] inline double dot(Point a, Point b) { return a.x * b.x + a.y * b.y; }
 /// Twice the signed area of the triangle 0, a, b: positive where b lies to the left of a.
 [[nodiscard]] inline double cross(Point a, Point b) { return a.x * b.y - a.y * b.x; }
-[[nodiscard]] inline double length(Point a) { return std::hypot(a.x, a.y); }
+[[nodiscard]] inline double length(Point a) { return std::sqrt(dot(a, a)); }
 [[nodiscard]] inline double distance(Point a, Point b) { return length(b - a); }
 /// `a` turned a quarter anticlockwise: it points to the left of `a`.
 [[nodiscard]] inline Point leftOf(Point a) { return {-a.y, a.x}; }

@@ -14,12 +14,12 @@
 namespace kerfwall {
 namespace {
 
-/// The world round a cutout that is looked at: walls farther away than a disc's diameter and a kerf cannot
-/// be met from inside it, unless a kerf is wide enough to roll away in.
-Box frameRound(const Outline& drawn, const Panel& panel, double reach, bool whole) {
+/// The world round a cutout that is looked at. From inside it a disc comes no farther out than its radius
+/// and meets nothing farther than its diameter, unless a kerf is wide enough to roll away in.
+Box frameRound(const Outline& drawn, const Panel& panel, double radius, bool whole) {
     // An odd fraction keeps the frame off everything that is drawn on a grid.
     constexpr double kOffGrid = 1.0731913;
-    const double margin = 2 * reach + kOffGrid;
+    const double margin = 2 * radius + kOffGrid;
     Box box = whole ? Box{{0, 0}, {panel.width, panel.height}} : drawn.bounds;
     box.low = box.low - Point{margin, margin};
     box.high = box.high + Point{margin, margin};
@@ -36,13 +36,12 @@ struct World {
 /// The opening that a disc leaves, looked at as far as it needs.
 Opening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border, KerfHeight height,
                       double room, double sweep) {
-    const double reach = room + sweep + world.widestKerf;
     const bool rollsAway = world.widestKerf > 2 * (room - kDoubt);
     for (const bool whole : {rollsAway, true}) {
-        const Box frame = frameRound(border.drawn, world.project.panel, reach, whole);
+        const Box frame = frameRound(border.drawn, world.project.panel, room, whole);
         const VoidRim rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
         Opening opening = openingOf(rim, room, sweep, cutout.faces, world.project, world.arranged);
-        if (whole || !opening.reachedFrame) return opening;
+        if (whole || !opening.room.reachedFrame) return opening;
     }
     return {};
 }
@@ -56,12 +55,11 @@ Opening workOf(const World& world, const ArrangedCutout& cutout, const Border& b
     if (guide >= bitRadius || height == KerfHeight::InBand) {
         return openingWithin(world, cutout, border, height, guide, cutter);
     }
-    const double reach = 2 * bitRadius + world.widestKerf + guide + cutter;
     const bool rollsAway = world.widestKerf > 2 * (guide - kDoubt);
     Opening work;
     for (const bool whole : {rollsAway, true}) {
-        const Box frame = frameRound(border.drawn, world.project.panel, reach, whole);
-        VoidRim rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
+        const Box frame = frameRound(border.drawn, world.project.panel, bitRadius + guide, whole);
+        const VoidRim rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
         const Opening trimmed = openingOf(rim, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);
         // Roll again, in what is trimmed. Its rounds are nobody's wall: they count as bores.
         VoidRim again;
@@ -72,18 +70,22 @@ Opening workOf(const World& world, const ArrangedCutout& cutout, const Border& b
             again.sides.push_back({VoidSide::Kind::Bore, 0, 0, Edge::Bottom});
         }
         work = openingOf(again, guide, cutter, cutout.faces, world.project, world.arranged);
-        if (!trimmed.reachedFrame) break;
+        if (!trimmed.room.reachedFrame) break;
     }
     return work;
 }
 
+/// Rolls discs a nanometre smaller and larger: where that changes the room they have by more than their
+/// rim times the nanometre, a gap lies on the border of a decision.
 void doubtNearBorders(const World& world, const ArrangedCutout& cutout, const Border& border, double bitRadius,
                       const Opening& opening, SolvedCutout& solved) {
+    const bool rollsAway = world.widestKerf > 2 * (bitRadius - kDoubt);
+    const Box frame = frameRound(border.drawn, world.project.panel, bitRadius, rollsAway || opening.room.reachedFrame);
+    const VoidRim rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, KerfHeight::Below, frame);
     for (const double shift : {-kDoubt, kDoubt}) {
-        const double radius = bitRadius + shift;
-        const Opening other = openingWithin(world, cutout, border, KerfHeight::Below, radius, radius);
-        const double allowed = 1e-4 + 10 * kDoubt * (opening.outline.perimeter + other.outline.perimeter);
-        if (std::abs(other.outline.area - opening.outline.area) <= allowed && other.parts == opening.parts) continue;
+        const Room other = roomOf(rim, bitRadius + shift, cutout.faces, world.project.panel);
+        const double allowed = 1e-4 + 10 * kDoubt * (opening.room.perimeter + other.perimeter);
+        if (std::abs(other.area - opening.room.area) <= allowed && other.parts == opening.room.parts) continue;
         solved.doubts.push_back({solved.widestAt,
                                  "a gap in this cutout is within a millionth of a millimetre of the bit's diameter;"
                                  " widen it or narrow it by 0.1 mm."});
@@ -131,14 +133,20 @@ SolvedCutout solveCutout(const World& world, const ArrangedCutout& cutout, const
 
     const Opening opening = openingWithin(world, cutout, border, KerfHeight::Below, bitRadius, bitRadius);
     solved.opening = opening.outline;
-    solved.parts = opening.parts;
-    solved.mouthClosed = solved.open && opening.parts > 0 && !opening.leaves;
+    solved.parts = opening.room.parts;
+    solved.mouthClosed = solved.open && opening.room.parts > 0 && !opening.room.leaves;
     solved.doubts = opening.doubts;
     readCorners(solved, opening, world.project, world.arranged, world.kerfs, bitRadius);
     solved.hollows = hollowsOf(solved, opening, world.project, world.arranged, world.kerfs);
-    const Opening work = workOf(world, cutout, border, use, bitRadius);
-    solved.work = work.outline;
-    std::ranges::copy(work.doubts, std::back_inserter(solved.doubts));
+    const bool worksAsTrimmed =
+        use.rides != Rides::Kerfs && use.guide == use.cutter && use.guide == 2 * bitRadius;
+    if (worksAsTrimmed) {
+        solved.work = opening.outline;
+    } else {
+        const Opening work = workOf(world, cutout, border, use, bitRadius);
+        solved.work = work.outline;
+        std::ranges::copy(work.doubts, std::back_inserter(solved.doubts));
+    }
     doubtNearBorders(world, cutout, border, bitRadius, opening, solved);
     return solved;
 }

@@ -51,9 +51,7 @@ std::set<std::string> possibleSetups(const Project& project, const SolvedLine& l
             keys.insert(setupKey(way, line.id));
         }
     }
-    if (keys.empty()) {
-        keys.insert(setupKey(markedWay(kerf.saw), line.id));
-    }
+    keys.insert(setupKey(bestWay(project, line, kerf), line.id));
     return keys;
 }
 
@@ -66,7 +64,9 @@ int boundBelow(const Project& project, const Solved& solved) {
             kerfs.push_back(possibleSetups(project, line, kerf));
         }
     }
-    std::ranges::stable_sort(kerfs, {}, [](const auto& keys) { return keys.size(); });
+    std::ranges::sort(kerfs, [](const auto& one, const auto& other) {
+        return one.size() != other.size() ? one.size() < other.size() : one < other;
+    });
     std::set<std::string> taken;
     int bound = 0;
     for (const auto& keys : kerfs) {

@@ -10,7 +10,11 @@
 
 namespace kerfwall {
 
+// The enumerators are scoped; g++ 12 still takes them for shadows of the drawing's Mark and Label.
+#pragma GCC diagnostic push
+#pragma GCC diagnostic ignored "-Wshadow"
 enum class Task { Mark, Bore, Kerf, Drill, Rough, Trim, Hole, Fence, Hand, Label };
+#pragma GCC diagnostic pop
 
 /// A gauge, mitre saw or sled wedge: the panel stands off the fence by `rise` over `length`.
 struct Wedge {

@@ -4,13 +4,13 @@
 #include <cmath>
 
 #include "core/shop/heading.h"
-#include "core/shop/run_out.h"
+#include "core/geometry/kerf_layout.h"
 
 namespace kerfwall {
 
 bool canStop(SawKind kind) { return kind == SawKind::GuideRail || kind == SawKind::SlidingMitre; }
 
-double spacerFor(const Saw& saw, double depth) { return runOut(saw.blade, depth); }
+double spacerFor(const Saw& saw, double depth) { return reachOfRound(saw.blade, depth, 0); }
 
 bool reaches(const Saw& saw, const AskedCut& cut, Edge against, const Panel& panel) {
     if ((cut.stopped && !canStop(saw.kind)) || 2 * cut.depth >= saw.blade) {

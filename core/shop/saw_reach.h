@@ -26,7 +26,7 @@ struct AskedCut {
 [[nodiscard]] bool canStop(SawKind kind);
 
 /// Thickness of the piece behind the panel at a sliding mitre saw, so that a kerf has its depth at the fence.
-/// Source    the length of the shallow end there, see runOut.
+/// Source    the length of the shallow end there, see reachOfRound.
 [[nodiscard]] double spacerFor(const Saw& saw, double depth);
 
 }  // namespace kerfwall

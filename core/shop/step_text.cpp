@@ -5,6 +5,7 @@
 #include <charconv>
 #include <cmath>
 
+#include "core/geometry/edge_name.h"
 #include "core/says/length_text.h"
 #include "core/shop/heading.h"
 
@@ -20,15 +21,7 @@ Edge measuredFrom(const Panel& panel, Edge edge) {
 
 }  // namespace
 
-std::string edgeWord(Edge edge) {
-    switch (edge) {
-        case Edge::Bottom: return "bottom";
-        case Edge::Right: return "right";
-        case Edge::Top: return "top";
-        case Edge::Left: break;
-    }
-    return "left";
-}
+std::string edgeWord(Edge edge) { return std::string(edgeName(edge)); }
 
 std::string sideWord(Side side) { return side == Side::Left ? "left" : "right"; }
 

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QApplication>
+
+#include "app/commands.h"
+#include "ui/main_window.h"
+
+namespace {
+
+// Without a display Qt would end the program with an abort; say so instead. A platform that was asked
+// for by name may do without one.
+bool hasDisplay() {
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+int openWindow(const kerfwall::Request& request, int argc, char** argv) {
+    if (!hasDisplay()) {
+        kerfwall::complain(QStringLiteral(
+            "the window needs a display; without one use check, report or publish (see --help)."));
+        return static_cast<int>(kerfwall::Exit::Refused);
+    }
+    const QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("kerfwall"));
+    QApplication::setApplicationVersion(QStringLiteral(KERFWALL_VERSION));
+    return kerfwall::runWindow(request.files.value(0));
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    QStringList arguments;
+    for (int i = 1; i < argc; ++i) {
+        arguments << QString::fromLocal8Bit(argv[i]);
+    }
+    const auto request = kerfwall::readArguments(arguments);
+    if (!request) {
+        kerfwall::complain(request.error() + QStringLiteral(" See kerfwall --help."));
+        return static_cast<int>(kerfwall::Exit::Refused);
+    }
+    if (request->job == kerfwall::Job::Window) {
+        return openWindow(*request, argc, argv);
+    }
+    if (request->job == kerfwall::Job::Publish) {
+        // Papers are painted without a display; fonts and pictures need the application object.
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        const QGuiApplication application(argc, argv);
+        return static_cast<int>(kerfwall::runCommand(*request));
+    }
+    return static_cast<int>(kerfwall::runCommand(*request));
+}

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/drawing/plan_parts.h"
+
+namespace kerfwall {
+namespace {
+
+// mm on paper.
+constexpr double kTick = 4.5;
+constexpr double kWasteTick = 3;
+constexpr double kIdAway = 8;
+constexpr double kIdHeight = 4;
+constexpr double kGroundAway = 1.6;
+constexpr double kGroundStep = 4;
+constexpr double kGroundLean = 2.2;
+constexpr double kSquareMark = 5;
+
+Point outwards(const Run& edge) { return -1.0 * leftOf(edge.along); }
+
+void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const LineMark& mark, double scale) {
+    const Run edge = edgeRun(panel, mark.mark.edge);
+    const Point at = edge.start + mark.mark.at * edge.along;
+    const Point out = outwards(edge);
+    drawing.marks.emplace_back(Stroke{Ink::EdgeTick, at, at + kTick * scale * out, line.id});
+    const Point flag = at + 0.6 * kTick * scale * out;
+    if (mark.wasteToStart) {
+        drawing.marks.emplace_back(Stroke{Ink::WasteTick, flag, flag - kWasteTick * scale * edge.along, line.id});
+    }
+    if (mark.wasteToEnd) {
+        drawing.marks.emplace_back(Stroke{Ink::WasteTick, flag, flag + kWasteTick * scale * edge.along, line.id});
+    }
+}
+
+/// The id beside its mark: outside the panel, or just inside it on the side that is kept.
+void addId(Drawing& drawing, const Panel& panel, const SolvedLine& line, const LineMark& mark,
+           const PlanLayers& layers) {
+    const Run edge = edgeRun(panel, mark.mark.edge);
+    const Point at = edge.start + mark.mark.at * edge.along;
+    const double scale = layers.markScale;
+    Label label{Ink::Text, {}, line.id, kIdHeight, Anchor::Middle, 0, line.id};
+    // The baseline hangs below the letters' middle by about a third of their height.
+    const Point drop{0, -0.36 * kIdHeight * scale};
+    if (layers.idsInside) {
+        const double aside = mark.wasteToEnd && !mark.wasteToStart ? -1 : 1;
+        label.at = at - 5 * scale * outwards(edge) + 3.5 * aside * scale * edge.along + drop;
+    } else {
+        label.at = at + kIdAway * scale * outwards(edge) + drop;
+    }
+    drawing.marks.emplace_back(label);
+}
+
+void addSquareMark(Drawing& drawing, Point corner, Point first, Point second, double size) {
+    const Point a = corner + size * first;
+    const Point c = corner + size * second;
+    const Point b = a + size * second;
+    drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, a, b, "square"});
+    drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, b, c, "square"});
+}
+
+}  // namespace
+
+void addLines(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
+    for (const SolvedLine& line : solved.lines) {
+        drawing.marks.emplace_back(
+            Stroke{line.cut ? Ink::LayoutLine : Ink::FootLine, line.from, line.to, line.id});
+    }
+    for (const SolvedLine& line : solved.lines) {
+        Point last{NAN, NAN};
+        for (const LineMark& mark : line.marks) {
+            const Run edge = edgeRun(project.panel, mark.mark.edge);
+            const Point at = edge.start + mark.mark.at * edge.along;
+            if (distance(at, last) < 1e-6) continue;  // a panel corner carries two marks and one id
+            last = at;
+            addId(drawing, project.panel, line, mark, layers);
+        }
+    }
+}
+
+void addEdgeMarks(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
+    for (const SolvedLine& line : solved.lines) {
+        for (const LineMark& mark : line.marks) addTick(drawing, project.panel, line, mark, layers.markScale);
+    }
+}
+
+void addReferenceEdge(Drawing& drawing, const Project& project, const PlanLayers& layers) {
+    const Panel& panel = project.panel;
+    const Run edge = edgeRun(panel, panel.referenceEdge);
+    const Point out = outwards(edge);
+    const double scale = layers.markScale;
+    const Point base = edge.start + kGroundAway * scale * out;
+    drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, base, base + edge.length * edge.along, "reference"});
+    const double step = std::max(kGroundStep * scale, edge.length / 400);
+    for (double at = step / 2; at < edge.length; at += step) {
+        const Point top = base + at * edge.along;
+        const Point foot = top + kGroundLean * scale * (out - edge.along);
+        drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, top, foot, "reference"});
+    }
+    const SquareCorner square = panel.squareCorner;
+    const double size = std::min(kSquareMark * scale, std::min(panel.width, panel.height) / 4);
+    const Point in = -1.0 * out;
+    const Point end = edge.start + edge.length * edge.along;
+    const bool all = square == SquareCorner::All;
+    if (all || square == SquareCorner::Start || square == SquareCorner::Both) {
+        addSquareMark(drawing, edge.start, edge.along, in, size);
+    }
+    if (all || square == SquareCorner::End || square == SquareCorner::Both) {
+        addSquareMark(drawing, end, -1.0 * edge.along, in, size);
+    }
+    if (!all) return;
+    const bool level = panel.referenceEdge == Edge::Bottom || panel.referenceEdge == Edge::Top;
+    const Point up = (level ? panel.height : panel.width) * in;
+    addSquareMark(drawing, edge.start + up, edge.along, out, size);
+    addSquareMark(drawing, end + up, -1.0 * edge.along, out, size);
+}
+
+}  // namespace kerfwall

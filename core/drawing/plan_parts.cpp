@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/drawing/plan_parts.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace kerfwall {
+namespace {
+
+/// Keeps what lies on the left of the line through `at` along `along`.
+std::vector<Point> keptLeft(const std::vector<Point>& polygon, Point at, Point along) {
+    std::vector<Point> kept;
+    for (std::size_t i = 0; i < polygon.size(); ++i) {
+        const Point a = polygon[i];
+        const Point b = polygon[(i + 1) % polygon.size()];
+        const double ha = cross(along, a - at);
+        const double hb = cross(along, b - at);
+        if (ha >= 0) kept.push_back(a);
+        if ((ha >= 0) != (hb >= 0)) kept.push_back(a + (ha / (ha - hb)) * (b - a));
+    }
+    return kept;
+}
+
+Point sideOf(const SolvedLine& line, const Kerf& kerf) {
+    const Point left = leftOf(unit(line.to - line.from));
+    return kerf.side == Side::Left ? left : -1.0 * left;
+}
+
+void addOutlinedKerf(Drawing& drawing, const Panel& panel, const SolvedLine& line, const Kerf& kerf) {
+    const Point along = unit(line.to - line.from);
+    const Point far = line.from + kerf.width * sideOf(line, kerf);
+    // The far side runs on past the clipped band's corners where the line meets the edge askew.
+    const std::vector<Point> band = kerfBand(panel, line, kerf, kerf.fullFrom, kerf.fullTo);
+    double low = INFINITY;
+    double high = -INFINITY;
+    for (const Point place : band) {
+        if (std::abs(cross(along, place - far)) > 1e-6 * std::max(1.0, kerf.width)) continue;
+        low = std::min(low, dot(along, place - far));
+        high = std::max(high, dot(along, place - far));
+    }
+    if (low < high) {
+        drawing.marks.emplace_back(Stroke{Ink::KerfBand, far + low * along, far + high * along, line.id});
+    }
+}
+
+void addRunOut(Drawing& drawing, const Panel& panel, const SolvedLine& line, const Kerf& kerf, double from,
+               double to) {
+    if (!(to > from)) return;
+    const std::vector<Point> band = kerfBand(panel, line, kerf, from, to);
+    if (band.size() > 2) drawing.marks.emplace_back(Area{Ink::RunOut, {polygonLoop(band)}, line.id});
+}
+
+}  // namespace
+
+Run edgeRun(const Panel& panel, Edge edge) {
+    switch (edge) {
+        case Edge::Bottom: return {{0, 0}, {1, 0}, panel.width};
+        case Edge::Right: return {{panel.width, 0}, {0, 1}, panel.height};
+        case Edge::Top: return {{panel.width, panel.height}, {-1, 0}, panel.width};
+        case Edge::Left: break;
+    }
+    return {{0, panel.height}, {0, -1}, panel.height};
+}
+
+OutlineLoop polygonLoop(const std::vector<Point>& points) {
+    OutlineLoop loop;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        OutlinePiece piece;
+        piece.from = points[i];
+        piece.to = points[(i + 1) % points.size()];
+        loop.push_back(piece);
+    }
+    return loop;
+}
+
+OutlineLoop rectangleLoop(Point low, Point high) {
+    return polygonLoop({low, {high.x, low.y}, high, {low.x, high.y}});
+}
+
+std::vector<Point> clippedToPanel(std::vector<Point> polygon, const Panel& panel) {
+    for (const Edge edge : kEdges) {
+        const Run run = edgeRun(panel, edge);
+        polygon = keptLeft(polygon, run.start, run.along);
+    }
+    return polygon;
+}
+
+std::vector<Point> kerfBand(const Panel& panel, const SolvedLine& line, const Kerf& kerf, double from, double to) {
+    const double whole = distance(line.from, line.to);
+    const double beyond = panel.width + panel.height;
+    const Point along = unit(line.to - line.from);
+    const Point across = kerf.width * sideOf(line, kerf);
+    const Point a = line.from + (from <= 0 ? -beyond : from) * along;
+    const Point b = line.from + (to >= whole ? whole + beyond : to) * along;
+    return clippedToPanel({a, b, b + across, a + across}, panel);
+}
+
+void addKerfs(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
+    for (const SolvedLine& line : solved.lines) {
+        for (const Kerf& kerf : line.kerfs) {
+            if (layers.fills) {
+                const std::vector<Point> band = kerfBand(project.panel, line, kerf, kerf.fullFrom, kerf.fullTo);
+                if (band.size() > 2) drawing.marks.emplace_back(Area{Ink::KerfBand, {polygonLoop(band)}, line.id});
+            } else {
+                addOutlinedKerf(drawing, project.panel, line, kerf);
+            }
+            if (!layers.runOut || !kerf.stopped) continue;
+            addRunOut(drawing, project.panel, line, kerf, kerf.surfaceFrom, kerf.fullFrom);
+            addRunOut(drawing, project.panel, line, kerf, kerf.fullTo, kerf.surfaceTo);
+        }
+    }
+}
+
+void addOpenings(Drawing& drawing, const Solved& solved) {
+    for (const SolvedCutout& cutout : solved.cutouts) {
+        const bool opened = !cutout.opening.loops.empty();
+        if (opened) {
+            drawing.marks.emplace_back(Area{Ink::Template, cutout.opening.loops, cutout.id});
+        } else if (!cutout.drawn.loops.empty()) {
+            drawing.marks.emplace_back(Area{Ink::DrawnCutout, cutout.drawn.loops, cutout.id});
+        }
+    }
+}
+
+void addWork(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
+    if (layers.workpiece && project.workpiece) {
+        if (project.workpiece->outline.size() > 2) {
+            drawing.marks.emplace_back(Area{Ink::Workpiece, {polygonLoop(project.workpiece->outline)}, "workpiece"});
+        }
+        for (const WorkPart& part : project.workpiece->parts) {
+            if (part.outline.size() < 3) continue;
+            drawing.marks.emplace_back(Area{Ink::Workpiece, {polygonLoop(part.outline)}, "workpiece"});
+        }
+    }
+    if (!layers.work) return;
+    for (const SolvedCutout& cutout : solved.cutouts) {
+        if (cutout.work.loops.empty()) continue;
+        drawing.marks.emplace_back(Area{Ink::Work, cutout.work.loops, cutout.id});
+    }
+}
+
+void addSigns(Drawing& drawing, const std::vector<Finding>& findings) {
+    for (std::size_t i = findings.size(); i-- > 0;) {  // the gravest last, so that it lies on top
+        const Finding& finding = findings[i];
+        if (!finding.at) continue;
+        const Ink ink = finding.severity == Severity::Stop   ? Ink::FindingStop
+                        : finding.severity == Severity::Care ? Ink::FindingCare
+                                                             : Ink::FindingNote;
+        drawing.marks.emplace_back(Circle{ink, *finding.at, 0, std::to_string(i + 1)});
+    }
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "core/drawing/drawing.h"
+#include "core/drawing/plan_drawing.h"
+
+namespace kerfwall {
+
+/// A directed straight reference on the panel.
+struct Run {
+    Point start;
+    Point along;  ///< unit
+    double length = 0;
+};
+
+/// An edge, from its start corner, anticlockwise round the panel.
+[[nodiscard]] Run edgeRun(const Panel& panel, Edge edge);
+
+/// A closed loop of straight pieces.
+[[nodiscard]] OutlineLoop polygonLoop(const std::vector<Point>& points);
+[[nodiscard]] OutlineLoop rectangleLoop(Point low, Point high);
+
+/// A convex polygon cut off at the panel's edges; empty where nothing is left.
+[[nodiscard]] std::vector<Point> clippedToPanel(std::vector<Point> polygon, const Panel& panel);
+
+/// The band of a kerf between two places along its line, clipped to the panel. A span that reaches the
+/// line's end goes on to the panel's edge over its whole width.
+[[nodiscard]] std::vector<Point> kerfBand(const Panel& panel, const SolvedLine& line, const Kerf& kerf,
+                                          double from, double to);
+
+// The plan's layers, each adding its marks in painting order.
+void addKerfs(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
+void addLines(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
+void addEdgeMarks(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
+void addReferenceEdge(Drawing& drawing, const Project& project, const PlanLayers& layers);
+void addOpenings(Drawing& drawing, const Solved& solved);
+void addHoles(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
+void addFences(Drawing& drawing, const Project& project, const Solved& solved);
+void addWork(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
+void addSizes(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
+void addSigns(Drawing& drawing, const std::vector<Finding>& findings);
+
+}  // namespace kerfwall

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/geometry/distance.h"
+#include "core/geometry/edge_name.h"
+#include "core/shop/finding_groups.h"
+#include "core/shop/finding_words.h"
+#include "core/shop/limits.h"
+#include "core/shop/panel_edges.h"
+
+namespace kerfwall {
+namespace {
+
+constexpr double kRunsOut = 1e-6;  // mm: a piece that ends this near an edge meets it
+
+bool liesOnEdge(const OutlinePiece& piece) {
+    return std::ranges::any_of(kEdges, [&](Edge edge) { return piece.on == edgeName(edge); });
+}
+
+bool meets(const OutlinePiece& piece, const OutlinePiece& edge) {
+    return gapBetween(piece.from, edge).distance < kRunsOut || gapBetween(piece.to, edge).distance < kRunsOut;
+}
+
+struct Border {
+    Gap gap;
+    std::vector<LineId> lines;
+};
+
+constexpr double kAlike = 1e-9;  // mm: a wall along the edge is as near all along as where its corner begins
+
+void keepNearer(std::optional<Border>& best, const OutlinePiece& piece, const OutlinePiece& other) {
+    Gap gap = gapBetween(piece, other);
+    const Gap middle = gapBetween(0.5 * (piece.from + piece.to), other);
+    const bool allAlong = !piece.isArc && middle.distance < gap.distance + kAlike;
+    gap = allAlong ? middle : gap;
+    if (best && gap.distance > best->gap.distance - (allAlong ? -kAlike : kAlike)) {
+        return;
+    }
+    best = Border{gap, {}};
+    for (const OutlinePiece& side : {piece, other}) {
+        if (!side.isArc && !side.on.empty() && !liesOnEdge(side)) {
+            best->lines.push_back(side.on);
+        }
+    }
+}
+
+std::optional<Border> toEdge(const SolvedCutout& cutout, const OutlinePiece& edge) {
+    std::optional<Border> best;
+    for (const OutlineLoop& loop : cutout.opening.loops) {
+        for (const OutlinePiece& piece : loop) {
+            if (cutout.open && (liesOnEdge(piece) || meets(piece, edge))) {
+                continue;
+            }
+            const Gap gap = gapBetween(piece, edge);
+            // Between a wall and the edge its own cutout is open to there is air, not wood.
+            const bool air = cutout.open && isInside(cutout.opening, 0.5 * (gap.first + gap.second));
+            if (!air) {
+                keepNearer(best, piece, edge);
+            }
+        }
+    }
+    return best;
+}
+
+std::optional<Border> toOpening(const SolvedCutout& first, const SolvedCutout& second) {
+    std::optional<Border> best;
+    for (const OutlineLoop& loop : first.opening.loops) {
+        for (const OutlinePiece& piece : loop) {
+            for (const OutlineLoop& otherLoop : second.opening.loops) {
+                for (const OutlinePiece& other : otherLoop) {
+                    keepNearer(best, piece, other);
+                }
+            }
+        }
+    }
+    return best;
+}
+
+std::optional<Finding> thin(const Project& project, const SolvedCutout& cutout,
+                            const std::optional<Border>& border, const std::string& neighbour,
+                            bool betweenOpenings) {
+    const LimitPair limits = limitsOf("border-thin", project, betweenOpenings);
+    const auto crossed = border ? crossedBelow(border->gap.distance, limits) : std::nullopt;
+    if (!crossed) {
+        return std::nullopt;
+    }
+    const double left = border->gap.distance;
+    Finding finding;
+    finding.code = "border-thin";
+    finding.severity = crossed->severity;
+    finding.at = 0.5 * (border->gap.first + border->gap.second);
+    finding.lines = border->lines;
+    finding.cutout = cutout.id;
+    finding.value = left;
+    finding.limit = crossed->limit;
+    finding.unit = "mm";
+    const double wish = std::max(limits.care.value_or(0), limits.stop.value_or(0));
+    finding.text = "Only " + lengthWords(project, left) + " of panel is left between cutout " + cutout.id +
+                   " and " + neighbour + ", less than " + lengthWords(project, crossed->limit) +
+                   ". Move it " + atLeastWords(project, wish - left) + " or more away" +
+                   (betweenOpenings ? "." : ", or take a larger panel.");
+    return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> borderFindings(const Project& project, const Solved& solved) {
+    std::vector<Finding> all;
+    const auto keep = [&](std::optional<Finding> finding) {
+        if (finding) {
+            all.push_back(std::move(*finding));
+        }
+    };
+    for (std::size_t i = 0; i < solved.cutouts.size(); ++i) {
+        const SolvedCutout& cutout = solved.cutouts[i];
+        for (const Edge edge : kEdges) {
+            keep(thin(project, cutout, toEdge(cutout, edgePiece(project.panel, edge)),
+                      "the " + std::string(edgeName(edge)) + " edge", false));
+        }
+        for (std::size_t j = i + 1; j < solved.cutouts.size(); ++j) {
+            const SolvedCutout& other = solved.cutouts[j];
+            keep(thin(project, cutout, toOpening(cutout, other), "cutout " + other.id, true));
+        }
+    }
+    return all;
+}
+
+}  // namespace kerfwall

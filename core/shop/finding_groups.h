@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "core/shop/finding.h"
+
+// The groups that `findings` puts together. Each answers in the order of lines, cutouts, corners and holes.
+// A cutout the trimming bit does not fit gets `narrow` and nothing about its corners and walls: they are
+// never cut.
+
+namespace kerfwall {
+
+/// drawing: what was left out of the answer. unsure: where the engine will not guess.
+[[nodiscard]] std::vector<Finding> drawingFindings(const Project& project, const Solved& solved);
+
+/// narrow: the bit does not enter (value: widest disc; limit: bit), cannot pass (value: the neck), cannot
+/// leave by the mouth (care; value: the mouth). The finished template's bush that does not enter: narrow too.
+[[nodiscard]] std::vector<Finding> narrowFindings(const Project& project, const Solved& solved);
+
+/// corner-groove: one a corner, value the deepest hollow on that corner's own kerfs; where the bearing
+/// falls in or a bore's mouths overrun, without a hollow, the kerf against the widest that is sound.
+/// corner-overlap: one a wall, value the length both arcs need, limit the wall's.
+/// corner-short: one a corner beyond the limit; below it one note a cutout that is wanted sharp.
+[[nodiscard]] std::vector<Finding> cornerFindings(const Project& project, const Solved& solved);
+
+/// wall-nick: one a hollow that is no corner's. wall-lost: one a stretch, value its length.
+[[nodiscard]] std::vector<Finding> wallFindings(const Project& project, const Solved& solved);
+
+/// web-thin: under the kerfs, and under each fence's groove (less the kerf above it where they cross).
+/// wall-low: kerf depth against the bearing. bit-short: cutting length against web + 1, the bearing
+/// running 1 above the kerf's floor; or no trimming bit on the bench.
+[[nodiscard]] std::vector<Finding> panelFindings(const Project& project, const Solved& solved);
+
+/// border-thin: from an opening to each edge, not counting pieces that run out at that edge; between the
+/// openings of two cutouts.
+[[nodiscard]] std::vector<Finding> borderFindings(const Project& project, const Solved& solved);
+
+/// hole-through: from the drill's point to the nearest opening, 0 where the hole runs into one.
+/// hole-wall: the least of the wood above, below (less a kerf that crosses over the hole without reaching
+/// it) and beside it: another edge, hole or opening. hole-kerf: value the kerf's depth, limit where the
+/// hole begins.
+[[nodiscard]] std::vector<Finding> holeFindings(const Project& project, const Solved& solved);
+
+/// runout: the shallow ends of stopped kerfs. Over a clamp hole they reach, or another cutout: care.
+/// Across a wall of their own cutout, or across another's at the bearing's height: stop. Walls of the
+/// kerf's own corners do not count. Value: the run-out's length; limit: what there is room for.
+[[nodiscard]] std::vector<Finding> runoutFindings(const Project& project, const Solved& solved);
+
+/// work-size: the greatest distance between what the template cuts and what was wanted, both ways, on the
+/// panel. Where the cutter leaves a rounder corner than wanted, that is bush-corner's (or corner-short's)
+/// to say and is not counted here. bush-corner: one note a cutout, value the radius left, limit the wanted.
+[[nodiscard]] std::vector<Finding> workFindings(const Project& project, const Solved& solved);
+
+/// bore-missing: one note a cutout and radius, value the drill's diameter.
+[[nodiscard]] std::vector<Finding> boreFindings(const Project& project, const Solved& solved);
+
+}  // namespace kerfwall

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/shop/finding_words.h"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+
+#include "core/says/length_text.h"
+
+namespace kerfwall {
+namespace {
+
+constexpr double kInch = 25.4;
+constexpr double kSlack = 1e-9;  // a length that is a whole step stays on it
+
+std::string decimal(double number, int places) {
+    std::array<char, 64> text{};
+    const auto end =
+        std::to_chars(text.data(), text.data() + text.size(), number, std::chars_format::fixed, places);
+    return {text.data(), end.ptr};
+}
+
+double stepOf(const Project& project) { return project.units == Units::Inches ? kInch / 64 : 0.1; }
+
+}  // namespace
+
+std::string lengthWords(const Project& project, double mm) {
+    if (project.units == Units::Inches && std::abs(mm) < kInch / 8) {
+        return decimal(mm / kInch, 3) + " in";
+    }
+    const bool onTenth = std::abs(mm - std::round(mm * 10) / 10) < 0.005;
+    return lengthWithUnit(mm, project.units, onTenth && std::abs(mm) >= 1 ? 1 : 2);
+}
+
+std::string atLeastWords(const Project& project, double mm) {
+    const double step = stepOf(project);
+    return lengthWithUnit(std::ceil(mm / step - kSlack) * step, project.units, 1);
+}
+
+std::string atMostWords(const Project& project, double mm) {
+    const double step = stepOf(project);
+    return lengthWithUnit(std::floor(mm / step + kSlack) * step, project.units, 1);
+}
+
+std::string angleWords(double degrees) { return decimal(std::floor(degrees * 10 + kSlack) / 10, 1) + "°"; }
+
+std::string listWords(const std::vector<std::string>& names) {
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        text += i == 0 ? "" : i + 1 == names.size() ? " and " : ", ";
+        text += names[i];
+    }
+    return text;
+}
+
+std::string placeWords(const Project& project, Point place) {
+    return lengthWords(project, place.x) + " from the left and " + lengthWords(project, place.y) +
+           " from the bottom";
+}
+
+}  // namespace kerfwall

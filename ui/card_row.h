@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QFrame>
+#include <QString>
+
+class QLabel;
+
+namespace kerfwall {
+
+/// One row of the job card: a mark, a heading, a sentence under it. It can be clicked and reached by keyboard.
+class CardRow : public QFrame {
+    Q_OBJECT
+
+public:
+    enum class Kind { Stop, Care, Note, Step, Size };
+
+    struct Text {
+        Kind kind = Kind::Step;
+        QString mark;     ///< a number; severities draw their own sign
+        QString heading;
+        QString text;
+        bool operator==(const Text&) const = default;
+    };
+
+    explicit CardRow(QWidget* parent = nullptr);
+
+    void show(const Text& text);
+    void setChosen(bool chosen);
+    /// Takes on the colours worn now.
+    void dress();
+
+Q_SIGNALS:
+    void clicked();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void paintSign(QPainter& painter, const QRectF& room) const;
+
+    Text m_text;
+    bool m_chosen = false;
+    QLabel* m_heading;
+    QLabel* m_sentence;
+};
+
+}  // namespace kerfwall

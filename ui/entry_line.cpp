@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/entry_line.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <utility>
+
+#include "ui/length_field.h"
+
+namespace kerfwall {
+
+EntryLine::EntryLine(QWidget* parent)
+    : QWidget(parent), m_sentence(new QLabel(this)), m_units(new QPushButton(this)) {
+    setObjectName(QStringLiteral("entryLine"));
+    setAttribute(Qt::WA_StyledBackground);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(16, 6, 12, 6);
+    row->setSpacing(8);
+    for (int i = 0; i < kMostFields; ++i) {
+        makeSlot(i);
+        const Slot& slot = m_slots.at(static_cast<std::size_t>(i));
+        row->addWidget(slot.label);
+        row->addWidget(slot.choice);
+        row->addWidget(slot.field);
+    }
+    m_sentence->setObjectName(QStringLiteral("sentence"));
+    m_sentence->setWordWrap(true);
+    row->addWidget(m_sentence, 1);
+    m_units->setObjectName(QStringLiteral("units"));
+    m_units->setFlat(true);
+    m_units->setAccessibleName(tr("Units shown"));
+    row->addWidget(m_units);
+    connect(m_units, &QPushButton::clicked, this, &EntryLine::unitsAsked);
+}
+
+void EntryLine::makeSlot(int index) {
+    Slot& slot = m_slots.at(static_cast<std::size_t>(index));
+    slot.label = new QLabel(this);
+    slot.field = new LengthField(this);
+    slot.field->setObjectName(QStringLiteral("entry%1").arg(index));
+    slot.field->setFixedWidth(96);
+    slot.choice = new QComboBox(this);
+    slot.choice->setObjectName(QStringLiteral("choice%1").arg(index));
+    slot.label->setBuddy(slot.field);
+    connect(slot.field, &LengthField::typed, this, [this, index](std::optional<double> value) { Q_EMIT typed(index, value); });
+    connect(slot.field, &LengthField::entered, this, [this] { Q_EMIT entered(); });
+    connect(slot.field, &LengthField::left, this, &EntryLine::left);
+    connect(slot.field, &LengthField::troubled, this, [this](const QString& sentence) {
+        m_trouble = sentence;
+        showSentence();
+    });
+    connect(slot.choice, &QComboBox::activated, this, [this, index](int option) { Q_EMIT chose(index, option); });
+}
+
+void EntryLine::show(const EntryState& state, Units units) {
+    const EntryState before = std::exchange(m_state, state);
+    const bool sameSize = state.fields.size() == before.fields.size();
+    for (int i = 0; i < kMostFields; ++i) {
+        const auto at = static_cast<std::size_t>(i);
+        const bool sameKind = sameSize && at < state.fields.size() && state.fields[at].kind == before.fields[at].kind &&
+                              state.fields[at].label == before.fields[at].label;
+        if (at >= state.fields.size()) {
+            m_slots[at].label->hide();
+            m_slots[at].field->hide();
+            m_slots[at].choice->hide();
+            continue;
+        }
+        showField(i, units, sameKind);
+    }
+    m_units->setText(units == Units::Inches ? tr("in") : tr("mm"));
+    m_units->setToolTip(units == Units::Inches ? tr("Show millimetres") : tr("Show inches"));
+    showSentence();
+}
+
+void EntryLine::showField(int index, Units units, bool sameKind) {
+    const auto at = static_cast<std::size_t>(index);
+    const EntryField& field = m_state.fields[at];
+    const Slot& slot = m_slots[at];
+    slot.label->setText(field.label);
+    slot.label->show();
+    const bool isChoice = field.kind == EntryField::Kind::Choice;
+    slot.choice->setVisible(isChoice);
+    slot.field->setVisible(!isChoice);
+    if (isChoice) {
+        QStringList shown;
+        for (int i = 0; i < slot.choice->count(); ++i) shown << slot.choice->itemText(i);
+        if (shown != field.options) {
+            slot.choice->clear();
+            slot.choice->addItems(field.options);
+        }
+        slot.choice->setCurrentIndex(field.chosen);
+        slot.choice->setAccessibleName(field.label);
+        return;
+    }
+    slot.field->setAccessibleName(field.label);
+    slot.field->setKind(field.kind == EntryField::Kind::Angle ? LengthField::Kind::Angle : LengthField::Kind::Length);
+    slot.field->setUnits(units);
+    slot.field->setMayBeEmpty(true);
+    if (sameKind) slot.field->show(field.value);
+    else slot.field->showAnyway(field.value);
+}
+
+void EntryLine::showSentence() { m_sentence->setText(m_trouble.isEmpty() ? m_state.sentence : m_trouble); }
+
+void EntryLine::beginWith(const QString& text) {
+    for (const Slot& slot : m_slots) {
+        if (slot.field->isHidden()) continue;
+        slot.field->beginWith(text);
+        return;
+    }
+}
+
+void EntryLine::focusFirstField() {
+    for (const Slot& slot : m_slots) {
+        if (slot.field->isHidden()) continue;
+        slot.field->setFocus(Qt::ShortcutFocusReason);
+        slot.field->selectAll();
+        return;
+    }
+}
+
+}  // namespace kerfwall

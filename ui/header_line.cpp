@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/header_line.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenuBar>
+
+#include "ui/session.h"
+#include "ui/wording.h"
+
+namespace kerfwall {
+
+HeaderLine::HeaderLine(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_title(new QLabel(this)), m_details(new QLabel(this)), m_menus(new QMenuBar(this)) {
+    setObjectName(QStringLiteral("headerLine"));
+    setAttribute(Qt::WA_StyledBackground);
+    m_title->setObjectName(QStringLiteral("headerTitle"));
+    m_title->setTextFormat(Qt::PlainText);
+    m_details->setObjectName(QStringLiteral("faint"));
+    m_details->setTextFormat(Qt::PlainText);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(16, 5, 8, 5);
+    row->setSpacing(12);
+    row->addWidget(m_title);
+    row->addWidget(m_details, 1);
+    row->addWidget(m_menus);
+    m_menus->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Preferred);
+    m_menus->setNativeMenuBar(false);
+    connect(&m_session, &Session::changed, this, &HeaderLine::refresh);
+    refresh();
+}
+
+void HeaderLine::refresh() {
+    const Project& project = m_session.project();
+    const Units units = project.units;
+    m_title->setText(m_session.name());
+    const QString panel = tr("panel %1 × %2 × %3").arg(lengthFor(project.panel.width, units), lengthFor(project.panel.height, units),
+                                                       lengthFor(project.panel.thickness, units));
+    const UseAnswer& use = m_session.solved().use;
+    const QString guide = project.use.byBush ? tr("bush %1, bit %2") : tr("bearing %1, bit %2");
+    const QString saved = m_session.isSaved() ? (m_session.path().isEmpty() ? tr("new") : tr("saved")) : tr("not saved");
+    m_details->setText(panel + QStringLiteral(" · ") + guide.arg(lengthFor(use.guide, units), lengthFor(use.cutter, units)) +
+                       QStringLiteral(" · ") + saved);
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/hole_entry.h"
+
+#include <QCoreApplication>
+
+#include "ui/wording.h"
+
+namespace kerfwall {
+namespace {
+
+QString text(const char* source) { return QCoreApplication::translate("kerfwall::HoleEntry", source); }
+
+}  // namespace
+
+std::vector<EntryField> holeFields(const Project& project, std::size_t hole) {
+    if (hole >= project.clampHoles.size()) return {};
+    const ClampHole& of = project.clampHoles[hole];
+    using Kind = EntryField::Kind;
+    return {{Kind::Length, text("On %1 at").arg(edgeText(of.edge)), of.at, {}, 0},
+            {Kind::Length, text("diameter"), of.diameter, {}, 0},
+            {Kind::Length, text("depth"), of.depth, {}, 0},
+            {Kind::Length, text("below the face"), of.height.value_or(project.panel.thickness / 2), {}, 0}};
+}
+
+std::optional<Project> withHoleField(const Project& project, std::size_t hole, int field, double value) {
+    if (hole >= project.clampHoles.size()) return std::nullopt;
+    Project next = project;
+    ClampHole& of = next.clampHoles[hole];
+    const bool level = of.edge == Edge::Left || of.edge == Edge::Right;
+    const double run = level ? project.panel.height : project.panel.width;
+    const double across = level ? project.panel.width : project.panel.height;
+    const auto within = [&](double low, double high) { return value > low && value < high; };
+    switch (field) {
+        case 0:
+            if (value < 0 || value > run) return std::nullopt;
+            of.at = value;
+            return next;
+        case 1:
+            if (value < 1 || value >= project.panel.thickness) return std::nullopt;
+            of.diameter = value;
+            return next;
+        case 2:
+            if (!within(0, across)) return std::nullopt;
+            of.depth = value;
+            return next;
+        case 3:
+            if (!within(0, project.panel.thickness)) return std::nullopt;
+            of.height = value;
+            return next;
+        default: return std::nullopt;
+    }
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/job_card.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include "ui/card_texts.h"
+#include "ui/session.h"
+
+namespace kerfwall {
+
+JobCard::JobCard(Session& session, QWidget* parent) : QScrollArea(parent), m_session(session) {
+    setObjectName(QStringLiteral("jobCard"));
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFrameShape(QFrame::NoFrame);
+    setFocusPolicy(Qt::NoFocus);
+    auto* sheet = new QWidget(this);
+    sheet->setObjectName(QStringLiteral("jobCardSheet"));
+    m_column = new QVBoxLayout(sheet);
+    m_column->setContentsMargins(14, 12, 14, 16);
+    m_column->setSpacing(4);
+    m_findings = makeSection(tr("Mind before cutting"));
+    m_order = makeSection(tr("Order of work"));
+    m_sizes = makeSection(tr("Sizes"));
+    m_column->addStretch(1);
+    setWidget(sheet);
+    m_soon.setSingleShot(true);
+    m_soon.setInterval(0);
+    connect(&m_soon, &QTimer::timeout, this, &JobCard::refresh);
+    connect(&m_session, &Session::changed, &m_soon, qOverload<>(&QTimer::start));
+    refresh();
+}
+
+JobCard::Section JobCard::makeSection(const QString& title) {
+    Section section;
+    auto* head = new QHBoxLayout;
+    section.title = new QLabel(title, this);
+    section.title->setObjectName(QStringLiteral("sectionTitle"));
+    section.summary = new QLabel(this);
+    section.summary->setObjectName(QStringLiteral("faint"));
+    head->addWidget(section.title);
+    head->addStretch(1);
+    head->addWidget(section.summary);
+    m_column->addLayout(head);
+    section.rows = new QVBoxLayout;
+    section.rows->setSpacing(2);
+    section.rows->setContentsMargins(0, 0, 0, 14);
+    m_column->addLayout(section.rows);
+    return section;
+}
+
+void JobCard::fill(Section& section, const std::vector<CardRow::Text>& texts) {
+    while (section.cards.size() < texts.size()) {
+        auto* row = new CardRow(widget());
+        const std::size_t index = section.cards.size();
+        section.rows->addWidget(row);
+        section.cards.push_back(row);
+        Section* of = &section;
+        connect(row, &CardRow::clicked, this, [this, of, index] { choose(*of, index); });
+    }
+    for (std::size_t i = 0; i < section.cards.size(); ++i) {
+        if (i < texts.size()) section.cards[i]->show(texts[i]);
+        section.cards[i]->setVisible(i < texts.size());
+    }
+}
+
+void JobCard::refresh() {
+    fill(m_findings, findingTexts(m_session.findings()));
+    m_findings.summary->setText(findingSummary(m_session.findings()));
+    fill(m_order, stepTexts(m_session.order()));
+    m_order.summary->setText(orderSummary(m_session.order()));
+    fill(m_sizes, sizeTexts(m_session.project(), m_session.solved()));
+    m_sizes.title->setVisible(!m_session.solved().cutouts.empty());
+}
+
+void JobCard::choose(Section& section, std::size_t row) {
+    for (Section* each : {&m_findings, &m_order, &m_sizes}) {
+        for (std::size_t i = 0; i < each->cards.size(); ++i) each->cards[i]->setChosen(each == &section && i == row);
+    }
+    if (&section == &m_findings && row < m_session.findings().size()) {
+        const Finding& finding = m_session.findings()[row];
+        if (finding.hole) Q_EMIT holePointed(*finding.hole);
+        else if (!finding.cutout.empty() && finding.lines.empty()) Q_EMIT cutoutPointed(finding.cutout);
+        Q_EMIT pointed(finding.lines, finding.at);
+    }
+    if (&section == &m_order && row < m_session.order().steps.size()) {
+        Q_EMIT pointed(m_session.order().steps[row].lines, std::nullopt);
+    }
+    if (&section == &m_sizes) {
+        const std::vector<LineId> lines = sizeLines(m_session.project(), m_session.solved(), row);
+        Q_EMIT pointed(lines, std::nullopt);
+    }
+}
+
+void JobCard::layForm(QWidget* form) {
+    if (m_form) {
+        m_column->removeWidget(m_form);
+        m_form->hide();
+    }
+    m_form = form;
+    if (!m_form) return;
+    m_column->insertWidget(0, m_form);
+    m_form->show();
+    ensureVisible(0, 0);
+}
+
+void JobCard::dress() {
+    for (Section* section : {&m_findings, &m_order, &m_sizes}) {
+        for (CardRow* row : section->cards) row->dress();
+    }
+}
+
+}  // namespace kerfwall

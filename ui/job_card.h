@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QScrollArea>
+#include <QTimer>
+#include <vector>
+
+#include "core/says/layout_line.h"
+#include "ui/card_row.h"
+
+class QLabel;
+class QVBoxLayout;
+
+namespace kerfwall {
+
+class Session;
+
+/// The column that reads from top to bottom like a job card: what to mind, the order of work, the sizes. What the
+/// menus open to be filled in stands on top of it.
+class JobCard : public QScrollArea {
+    Q_OBJECT
+
+public:
+    explicit JobCard(Session& session, QWidget* parent = nullptr);
+
+    /// Lays a form on top of the card in place of the one there; none: takes it away. Not owned.
+    void layForm(QWidget* form);
+    QWidget* form() const { return m_form; }
+    /// Takes on the colours worn now.
+    void dress();
+
+Q_SIGNALS:
+    /// A row was chosen: the lines it is about and its place.
+    void pointed(const std::vector<kerfwall::LineId>& lines, std::optional<kerfwall::Point> at);
+    void cutoutPointed(const std::string& cutout);
+    void holePointed(std::size_t hole);
+
+private:
+    struct Section {
+        QLabel* title = nullptr;
+        QLabel* summary = nullptr;
+        QVBoxLayout* rows = nullptr;
+        std::vector<CardRow*> cards;
+    };
+    Section makeSection(const QString& title);
+    void fill(Section& section, const std::vector<CardRow::Text>& texts);
+    void refresh();
+    void showFindings();
+    void showOrder();
+    void showSizes();
+    void choose(Section& section, std::size_t row);
+
+    Session& m_session;
+    QVBoxLayout* m_column;
+    QWidget* m_form = nullptr;
+    QTimer m_soon;  // several changes within one frame are shown once
+    Section m_findings;
+    Section m_order;
+    Section m_sizes;
+};
+
+}  // namespace kerfwall

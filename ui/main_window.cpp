@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/main_window.h"
+
+#include <QApplication>
+#include <QHBoxLayout>
+#include <QIcon>
+#include <QSettings>
+#include <QVBoxLayout>
+
+#include "core/geometry/moving.h"
+#include "ui/bore_tool.h"
+#include "ui/clamp_tool.h"
+#include "ui/cut_tool.h"
+#include "ui/entry_line.h"
+#include "ui/header_line.h"
+#include "ui/job_card.h"
+#include "ui/laying_tool.h"
+#include "ui/notice_bar.h"
+#include "ui/pick_tool.h"
+#include "ui/plan_view.h"
+#include "ui/sheet_form.h"
+#include "ui/side_view_panel.h"
+#include "ui/spoken.h"
+#include "ui/tool_strip.h"
+#include "ui/waste_tool.h"
+
+// A static library's resources have to be named; the macro works outside of namespaces alone.
+static void takeResources() { Q_INIT_RESOURCE(kerfwall); }
+
+namespace kerfwall {
+namespace {
+
+constexpr int kSettleTime = 150;  // ms without a change until the views are put into words
+constexpr int kColumnWidth = 400;
+
+}  // namespace
+
+MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
+    setObjectName(QStringLiteral("sheet"));
+    resize(1280, 800);
+    setAcceptDrops(true);
+    setWindowIcon(QIcon(QStringLiteral(":/kerfwall.svg")));
+    makeTools();
+    layOut();
+    makeMenus();
+    connectHand();
+    chooseTool(LayAt);
+    refreshNames();
+    m_plan->setFocus();
+}
+
+void MainWindow::makeTools() {
+    m_tools = {new PickTool(m_session, m_selection, this),  new LayingTool(m_session, m_selection, this),
+               new WasteTool(m_session, m_selection, this), new BoreTool(m_session, m_selection, this),
+               new ClampTool(m_session, m_selection, this), new CutTool(m_session, m_selection, this)};
+    m_tools.front()->setObjectName(QStringLiteral("pick"));
+    for (Tool* tool : m_tools) {
+        connect(tool, &Tool::updated, this, [this, tool] {
+            if (tool == m_tool) refreshEntry();
+        });
+    }
+}
+
+void MainWindow::layOut() {
+    auto* sheet = new QWidget(this);
+    auto* rows = new QVBoxLayout(sheet);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(0);
+    m_header = new HeaderLine(m_session, sheet);
+    m_notice = new NoticeBar(sheet);
+    m_strip = new ToolStrip(m_tools, sheet);
+    m_plan = new PlanView(m_session, m_selection, sheet);
+    m_side = new SideViewPanel(m_session, sheet);
+    m_card = new JobCard(m_session, sheet);
+    m_card->setFixedWidth(kColumnWidth);
+    m_entry = new EntryLine(sheet);
+    m_panelForm = makePanelForm(m_session, m_card->widget());
+    m_useForm = makeUseForm(m_session, m_card->widget());
+    auto* views = new QVBoxLayout;
+    views->setSpacing(0);
+    views->addWidget(m_plan, 1);
+    views->addWidget(m_side);
+    auto* middle = new QHBoxLayout;
+    middle->setSpacing(0);
+    middle->addWidget(m_strip);
+    middle->addLayout(views, 1);
+    middle->addWidget(m_card);
+    rows->addWidget(m_header);
+    rows->addWidget(m_notice);
+    rows->addLayout(middle, 1);
+    rows->addWidget(m_entry);
+    setCentralWidget(sheet);
+}
+
+void MainWindow::connectHand() {
+    connect(m_strip, &ToolStrip::chosen, this, &MainWindow::chooseTool);
+    connect(m_plan, &PlanView::scaleChanged, this, [this] { m_side->follow(m_plan->viewScale()); });
+    connect(m_plan, &PlanView::typedOver, m_entry, &EntryLine::beginWith);
+    connect(m_plan, &PlanView::fieldAsked, m_entry, &EntryLine::focusFirstField);
+    connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
+    connect(m_entry, &EntryLine::typed, this, [this](int field, std::optional<double> value) { m_tool->typed(field, value); });
+    connect(m_entry, &EntryLine::chose, this, [this](int field, int option) { m_tool->chose(field, option); });
+    connect(m_entry, &EntryLine::entered, this, [this] { m_tool->entered(); });
+    connect(m_entry, &EntryLine::left, this, [this] {
+        m_tool->cancel();
+        m_plan->setFocus();
+    });
+    connect(m_entry, &EntryLine::unitsAsked, this, &MainWindow::switchUnits);
+    connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
+    connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
+    connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
+    for (SheetForm* form : {m_panelForm, m_useForm}) connect(form, &SheetForm::closeAsked, this, [this] { layForm(nullptr); });
+    connect(&m_selection, &Selection::changed, this, &MainWindow::refreshEntry);
+    connect(&m_session, &Session::changed, this, [this] {
+        refreshEntry();
+        refreshNames();
+        m_words.start();
+    });
+    connect(&m_session, &Session::opened, this, [this] {
+        m_selection.clear();
+        m_tool->cancel();
+    });
+    m_words.setSingleShot(true);
+    m_words.setInterval(kSettleTime);
+    connect(&m_words, &QTimer::timeout, this, [this] {
+        m_plan->setAccessibleDescription(planInWords(m_session));
+        m_side->setAccessibleDescription(sideViewInWords(m_session));
+    });
+    m_words.start();
+}
+
+void MainWindow::chooseTool(int index) {
+    Tool* next = m_tools.at(static_cast<std::size_t>(index));
+    if (m_tool && m_tool != next) {
+        if (m_tool->isBusy()) m_tool->cancel();
+        m_session.commit();
+    }
+    m_tool = next;
+    m_strip->choose(index);
+    m_plan->setTool(m_tool);
+    m_plan->setFocus();
+    refreshEntry();
+}
+
+void MainWindow::refreshEntry() {
+    if (m_tool) m_entry->show(m_tool->entry(), m_session.project().units);
+}
+
+void MainWindow::refreshNames() {
+    setWindowTitle(m_session.name() + QStringLiteral("[*] – Kerfwall"));
+    setWindowModified(!m_session.isSaved());
+    m_undo->setEnabled(!m_session.undoName().isEmpty());
+    m_undo->setText(m_session.undoName().isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(m_session.undoName()));
+    m_redo->setEnabled(!m_session.redoName().isEmpty());
+    m_redo->setText(m_session.redoName().isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(m_session.redoName()));
+}
+
+void MainWindow::deletePicked() {
+    Project next = m_session.project();
+    if (!m_selection.line().empty()) {
+        const LineId id = m_selection.line();
+        m_session.commit();
+        m_selection.clear();
+        m_session.change(tr("Take line %1 away").arg(QString::fromStdString(id)),
+                         withoutLine(m_session.project(), m_session.solved(), id));
+    } else if (const auto hole = m_selection.hole(); hole && *hole < next.clampHoles.size()) {
+        next.clampHoles.erase(next.clampHoles.begin() + static_cast<std::ptrdiff_t>(*hole));
+        m_selection.clear();
+        m_session.change(tr("Take the clamp hole away"), next);
+    } else if (!m_selection.cutout().empty()) {
+        std::erase_if(next.cutouts, [&](const Cutout& cutout) { return cutout.id == m_selection.cutout(); });
+        m_selection.clear();
+        m_session.change(tr("Unmark waste"), next);
+    }
+}
+
+void MainWindow::switchUnits() {
+    Project next = m_session.project();
+    next.units = next.units == Units::Inches ? Units::Millimetres : Units::Inches;
+    m_session.change(next.units == Units::Inches ? tr("Show inches") : tr("Show millimetres"), next);
+}
+
+void MainWindow::layForm(SheetForm* form) {
+    m_card->layForm(form);
+    if (form) form->focusFirst();
+    else m_plan->setFocus();
+}
+
+void MainWindow::setLook(Look look) {
+    wear(*qApp, look);
+    QSettings().setValue(QStringLiteral("look"), static_cast<int>(look));
+    m_card->dress();
+    update();
+}
+
+int runWindow(const QString& file) {
+    QCoreApplication::setOrganizationName(QStringLiteral("Kerfwall"));
+    QCoreApplication::setApplicationName(QStringLiteral("Kerfwall"));
+    takeResources();
+    const QVariant look = QSettings().value(QStringLiteral("look"));
+    wear(*qApp, static_cast<Look>(std::clamp(look.toInt(), 0, 2)));
+    MainWindow window;
+    window.show();
+    if (!file.isEmpty()) window.openFile(file);
+    return QApplication::exec();
+}
+
+}  // namespace kerfwall

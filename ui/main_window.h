@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QMainWindow>
+#include <QTimer>
+#include <functional>
+#include <vector>
+
+#include "core/drawing/plan_drawing.h"
+#include "ui/look.h"
+#include "ui/selection.h"
+#include "ui/session.h"
+
+class QMenu;
+
+namespace kerfwall {
+
+class EntryLine;
+class HeaderLine;
+class JobCard;
+class NoticeBar;
+class PlanView;
+class SheetForm;
+class SideViewPanel;
+class Tool;
+class ToolStrip;
+
+/// The sheet: header, hand tools, plan over side view, job card, entry line.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    explicit MainWindow(QWidget* parent = nullptr);
+
+    Session& session() { return m_session; }
+    Selection& selection() { return m_selection; }
+    PlanView& plan() { return *m_plan; }
+    NoticeBar& notice() { return *m_notice; }
+
+    /// Opens a file, or tells on the sheet why not; asks first where changes would be lost.
+    void openFile(const QString& path);
+    /// Saves to that file; false, and told on the sheet, where it could not.
+    bool saveTo(const QString& path);
+    /// Publishes the maker's papers into that folder.
+    bool publishTo(const QString& dir);
+    void chooseTool(int index);
+    void setLook(Look look);
+
+    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, CutAt };
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    void makeTools();
+    void layOut();
+    void connectHand();
+    void makeMenus();
+    void makeFileMenu();
+    void makeEditMenu();
+    void makeViewMenu();
+    void addLayer(QMenu* menu, const QString& text, bool PlanLayers::*layer);
+    void refreshEntry();
+    void refreshNames();
+    void deletePicked();
+    void switchUnits();
+    void layForm(SheetForm* form);
+    void tellKeys();
+
+    void askNew();
+    void askOpen();
+    void save();
+    void saveAs();
+    void askPublish();
+    void print();
+    void remember(const QString& path);
+    void showRecent();
+    /// Does it at once where nothing would be lost, else asks on the sheet.
+    void whenSafe(const std::function<void()>& does);
+
+    Session m_session;
+    Selection m_selection;
+    std::vector<Tool*> m_tools;
+    Tool* m_tool = nullptr;
+    HeaderLine* m_header = nullptr;
+    NoticeBar* m_notice = nullptr;
+    ToolStrip* m_strip = nullptr;
+    PlanView* m_plan = nullptr;
+    SideViewPanel* m_side = nullptr;
+    JobCard* m_card = nullptr;
+    EntryLine* m_entry = nullptr;
+    SheetForm* m_panelForm = nullptr;
+    SheetForm* m_useForm = nullptr;
+    QMenu* m_recent = nullptr;
+    QAction* m_undo = nullptr;
+    QAction* m_redo = nullptr;
+    QAction* m_delete = nullptr;
+    QTimer m_words;  // the views' words follow once a change has settled
+    bool m_closing = false;
+};
+
+/// Opens the window with that file in it ("" for an empty sheet) and runs until it is closed.
+/// Requires  a QApplication.
+/// Gives     the exit status: 0.
+int runWindow(const QString& file);
+
+}  // namespace kerfwall

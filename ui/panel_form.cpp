@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "ui/session.h"
+#include "ui/sheet_form.h"
+#include "ui/wording.h"
+
+namespace kerfwall {
+namespace {
+
+// Ranges as the project file has them, mm.
+constexpr double kLeastPanel = 10, kMostPanel = 3000;
+constexpr double kLeastThickness = 3, kMostThickness = 60;
+constexpr double kLeastDepth = 0.1;
+
+SheetForm::LengthRow sizeRow(const QString& label, const QString& name, const QString& step, double Panel::*size) {
+    SheetForm::LengthRow row;
+    row.label = label;
+    row.objectName = name;
+    row.step = step;
+    row.low = kLeastPanel;
+    row.high = kMostPanel;
+    row.range = SheetForm::tr("A panel's sides are 10 to 3000 mm long.");
+    row.read = [size](const Project& project) { return std::optional(project.panel.*size); };
+    row.write = [size](Project& project, std::optional<double> value) { project.panel.*size = *value; };
+    return row;
+}
+
+SheetForm::LengthRow thicknessRow() {
+    SheetForm::LengthRow row = sizeRow(SheetForm::tr("Thickness"), QStringLiteral("panelThickness"),
+                                       SheetForm::tr("Set the thickness"), &Panel::thickness);
+    row.low = kLeastThickness;
+    row.high = kMostThickness;
+    row.range = SheetForm::tr("A panel is 3 to 60 mm thick.");
+    row.write = [](Project& project, std::optional<double> value) {
+        project.panel.thickness = *value;
+        // A kerf through the panel is no kerf: it is worked out anew where it no longer fits.
+        if (project.kerfDepth && *project.kerfDepth >= *value) project.kerfDepth.reset();
+    };
+    return row;
+}
+
+SheetForm::LengthRow depthRow() {
+    SheetForm::LengthRow row;
+    row.label = SheetForm::tr("Kerf depth");
+    row.objectName = QStringLiteral("kerfDepth");
+    row.step = SheetForm::tr("Set the kerf depth");
+    row.low = kLeastDepth;
+    row.high = kMostThickness;
+    row.range = SheetForm::tr("A kerf is more than 0 deep and less than the panel's thickness.");
+    row.mayBeEmpty = true;
+    row.emptyMeans = SheetForm::tr("worked out");
+    row.read = [](const Project& project) { return std::optional(kerfDepthOf(project)); };
+    row.write = [](Project& project, std::optional<double> value) {
+        if (!value) project.kerfDepth.reset();
+        else if (*value < project.panel.thickness) project.kerfDepth = value;
+    };
+    return row;
+}
+
+SheetForm::ChoiceRow referenceRow() {
+    SheetForm::ChoiceRow row;
+    row.label = SheetForm::tr("Reference edge");
+    row.objectName = QStringLiteral("referenceEdge");
+    row.step = SheetForm::tr("Choose the reference edge");
+    for (const Edge edge : kEdges) row.options << edgeText(edge);
+    row.read = [](const Project& project) { return static_cast<int>(project.panel.referenceEdge); };
+    row.write = [](Project& project, int option) {
+        project.panel.referenceEdge = kEdges.at(static_cast<std::size_t>(option));
+    };
+    return row;
+}
+
+SheetForm::ChoiceRow squareRow() {
+    SheetForm::ChoiceRow row;
+    row.label = SheetForm::tr("True right angle");
+    row.objectName = QStringLiteral("squareCorner");
+    row.step = SheetForm::tr("Choose the true corner");
+    row.options = {SheetForm::tr("where it begins"), SheetForm::tr("where it ends"), SheetForm::tr("at both its ends"),
+                   SheetForm::tr("at neither"), SheetForm::tr("at all four, measured")};
+    row.read = [](const Project& project) { return static_cast<int>(project.panel.squareCorner); };
+    row.write = [](Project& project, int option) { project.panel.squareCorner = static_cast<SquareCorner>(option); };
+    return row;
+}
+
+}  // namespace
+
+SheetForm* makePanelForm(Session& session, QWidget* parent) {
+    auto* form = new SheetForm(SheetForm::tr("Panel"), session, parent);
+    form->addTitle();
+    form->addLength(sizeRow(SheetForm::tr("Width"), QStringLiteral("panelWidth"), SheetForm::tr("Set the panel's width"), &Panel::width));
+    form->addLength(sizeRow(SheetForm::tr("Height"), QStringLiteral("panelHeight"), SheetForm::tr("Set the panel's height"), &Panel::height));
+    form->addLength(thicknessRow());
+    form->addLength(depthRow());
+    form->addChoice(referenceRow());
+    form->addChoice(squareRow());
+    form->addHint(SheetForm::tr("An edge begins at its left end seen from inside the panel's middle, layout face up: it runs "
+                                "anticlockwise round the panel."));
+    return form;
+}
+
+}  // namespace kerfwall

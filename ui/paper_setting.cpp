@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper_setting.h"
+
+#include "core/says/length_text.h"
+#include "core/shop/step_text.h"
+#include "ui/paper_text.h"
+
+namespace kerfwall {
+namespace {
+
+QString sawWords(SawKind kind) {
+    switch (kind) {
+        case SawKind::RipFence: return PaperWords::tr("Rip fence");
+        case SawKind::CrosscutSled: return PaperWords::tr("Crosscut sled");
+        case SawKind::MitreGauge: return PaperWords::tr("Mitre gauge");
+        case SawKind::GuideRail: return PaperWords::tr("Guide rail");
+        case SawKind::SlidingMitre: break;
+    }
+    return PaperWords::tr("Sliding mitre saw");
+}
+
+QString taskWords(Task task) {
+    switch (task) {
+        case Task::Mark: return PaperWords::tr("Mark the edges");
+        case Task::Bore: return PaperWords::tr("Bore the corner");
+        case Task::Kerf: return PaperWords::tr("Saw");
+        case Task::Drill: return PaperWords::tr("Drill the relief holes");
+        case Task::Rough: return PaperWords::tr("Rough cut");
+        case Task::Trim: return PaperWords::tr("Trim");
+        case Task::Hole: return PaperWords::tr("Drill for the clamps");
+        case Task::Fence: return PaperWords::tr("Fix the fence");
+        case Task::Hand: return PaperWords::tr("By hand");
+        case Task::Label: break;
+    }
+    return PaperWords::tr("Label the template");
+}
+
+QString edgeWords(Edge edge) {
+    switch (edge) {
+        case Edge::Bottom: return PaperWords::tr("bottom");
+        case Edge::Right: return PaperWords::tr("right");
+        case Edge::Top: return PaperWords::tr("top");
+        case Edge::Left: break;
+    }
+    return PaperWords::tr("left");
+}
+
+QString sideWords(Side side) { return side == Side::Left ? PaperWords::tr("left") : PaperWords::tr("right"); }
+
+QString degrees(double angle) { return QString::fromStdString(degreesText(angle)); }
+
+void addMachineWords(QStringList& words, const Project& project, const WorkStep& step) {
+    const Setting& set = step.setting;
+    const auto mm = [&](double value) { return lengthWords(project, value); };
+    if (set.fence) words += PaperWords::tr("Fence %1").arg(mm(*set.fence));
+    if (set.stop) {
+        words += step.stopSide ? PaperWords::tr("Stop %1, on your %2").arg(mm(*set.stop), sideWords(*step.stopSide))
+                               : PaperWords::tr("Stop %1").arg(mm(*set.stop));
+    }
+    if (set.angle && *set.angle != 0) {
+        words += step.turn ? PaperWords::tr("Turned %1 to the %2").arg(degrees(*set.angle), sideWords(*step.turn))
+                           : PaperWords::tr("Turned %1").arg(degrees(*set.angle));
+    }
+    if (set.wedge) {
+        words += PaperWords::tr("Wedge %1 over %2").arg(mm(set.wedge->rise), mm(set.wedge->length));
+    }
+    if (set.bladeHeight) words += PaperWords::tr("Blade %1 up").arg(mm(*set.bladeHeight));
+    if (set.depth) words += PaperWords::tr("Depth %1").arg(mm(*set.depth));
+    if (set.spacer) words += PaperWords::tr("Spacer %1").arg(mm(*set.spacer));
+    if (set.plunge) {
+        words += PaperWords::tr("Full depth from %1 to %2").arg(mm(set.plunge->fullFrom), mm(set.plunge->fullTo));
+    }
+}
+
+void addRouterWords(QStringList& words, const Project& project, const WorkStep& step) {
+    const Setting& set = step.setting;
+    if (set.bearing) {
+        const bool table = benchOf(project).trimWith.value_or(Router::Table) == Router::Table;
+        words += (table ? PaperWords::tr("Bearing %1 above the table") : PaperWords::tr("Bearing %1 below the base"))
+                     .arg(lengthWords(project, *set.bearing));
+    }
+    if (set.bite) words += PaperWords::tr("Bite %1").arg(lengthWords(project, *set.bite));
+    if (set.feedClockwise) {
+        words += *set.feedClockwise ? PaperWords::tr("Feed clockwise") : PaperWords::tr("Feed anticlockwise");
+    }
+}
+
+}  // namespace
+
+QString lengthWords(const Project& project, double mm) {
+    return QString::fromStdString(lengthWithUnit(mm, project.units, 1));
+}
+
+QString stepTitle(const Project& project, const WorkStep& step) {
+    QStringList lines;
+    for (const LineId& line : step.lines) lines += QString::fromStdString(line);
+    lines.removeDuplicates();
+    const Saw* saw = step.saw.empty() ? nullptr : findSaw(benchOf(project), step.saw);
+    if (step.task != Task::Kerf) return taskWords(step.task);
+    const QString machine = saw ? sawWords(saw->kind) : taskWords(step.task);
+    return (lines.size() == 1 ? PaperWords::tr("%1: kerf %2") : PaperWords::tr("%1: kerfs %2"))
+        .arg(machine, lines.join(PaperWords::tr(", ")));
+}
+
+QStringList settingWords(const Project& project, const WorkStep& step) {
+    QStringList words;
+    addMachineWords(words, project, step);
+    addRouterWords(words, project, step);
+    return words;
+}
+
+QStringList lieWords(const WorkStep& step) {
+    if (step.task != Task::Kerf) return {};
+    QStringList words{step.faceUp ? PaperWords::tr("layout face up") : PaperWords::tr("layout face down")};
+    if (step.against) words += PaperWords::tr("%1 edge on the fence").arg(edgeWords(*step.against));
+    if (step.stopEdge) words += PaperWords::tr("%1 edge at the stop").arg(edgeWords(*step.stopEdge));
+    if (step.leads) words += PaperWords::tr("%1 end leads").arg(edgeWords(*step.leads));
+    return words;
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper_setup.h"
+
+#include <algorithm>
+#include <map>
+#include <memory>
+
+#include "ui/paper_column.h"
+#include "ui/paper_facts.h"
+#include "ui/paper_pattern.h"
+#include "ui/paper_setting.h"
+#include "ui/paper_views.h"
+
+namespace kerfwall {
+namespace {
+
+// mm.
+constexpr double kMargin = 12;
+constexpr double kViewsShare = 0.5;  // of the page's height, at most
+constexpr double kViewsUnit = 0.8;   // both views are drawn a little finer than the pattern
+constexpr double kIndent = 13;
+const Lettering kTitle{7, true};
+const Lettering kHeading{5, true};
+const Lettering kBody{3.4};
+const Lettering kSmall{2.9};
+const Lettering kStepTitle{4.2, true};
+const Lettering kSettings{6.2, true};
+const Lettering kUnsure{10, true};
+
+class SetupSheet {
+  public:
+    SetupSheet(const Project& project, const Solved& solved, const std::vector<Finding>& findings,
+               const OrderOfWork& order, const Paper& paper)
+        : m_project(project), m_solved(solved), m_findings(findings), m_order(order),
+          m_column(paper.width, paper.height, kMargin), m_pageHeight(paper.height) {}
+
+    std::vector<PaperPage> pages() {
+        addHead();
+        addUnsure();
+        addViews();
+        addCautions();
+        addFindings();
+        addSteps();
+        return m_column.pages(PaperWords::tr("%1 \u00b7 set-up sheet").arg(titleOf(m_project)));
+    }
+
+  private:
+    void addHead() {
+        m_column.paragraph(titleOf(m_project), kTitle);
+        m_column.space(1);
+        for (const QString& fact : projectFacts(m_project, m_solved)) m_column.paragraph(fact, kBody);
+        m_column.space(3);
+    }
+
+    void addUnsure() {
+        const QStringList sentences = unsureSentences(m_findings);
+        if (sentences.isEmpty()) return;
+        Lettering large = kUnsure;
+        large.colour = m_palette.stop;
+        m_column.paragraph(PaperWords::tr("Unsure: do not cut before it is settled"), large);
+        for (const QString& sentence : sentences) m_column.paragraph(sentence, kHeading);
+        m_column.space(3);
+    }
+
+    void addViews() {
+        const QRectF frame(m_column.left(), 0, m_column.width(), m_pageHeight * kViewsShare);
+        const auto views = std::make_shared<TwoViews>(twoViews(m_project, m_solved, m_findings, frame, kViewsUnit));
+        m_column.block(views->frame.height(), [views, palette = m_palette](QPainter& painter, double top) {
+            painter.save();
+            painter.translate(0, top);
+            paintTwoViews(painter, *views, palette);
+            painter.restore();
+        });
+        m_column.space(3);
+    }
+
+    /// The cautions that come first everywhere; those of one machine stand at its first step.
+    void addCautions() {
+        m_column.keepTogether(30);
+        heading(PaperWords::tr("Cautions"));
+        const QStringList cautions{
+            PaperWords::tr("The machine's manual, your local rules and your training come first; where they say "
+                           "otherwise, follow them and not this sheet."),
+            PaperWords::tr("Saw part-depth on the bench only where your rules allow it. Unplug a machine to set it. "
+                           "Refit the riving knife and guard after part-depth work."),
+            PaperWords::tr("Use a push stick, keep both hands clear of the face above the hidden blade, and wait for "
+                           "the blade to stop."),
+            PaperWords::tr("Protect eyes, ears and lungs, and draw the dust off; dust limits differ by country."),
+        };
+        for (const QString& caution : cautions) bullet(caution, kBody);
+        m_column.space(4);
+    }
+
+    void addFindings() {
+        m_column.keepTogether(20);
+        heading(PaperWords::tr("Mind before cutting"));
+        if (m_findings.empty()) m_column.paragraph(PaperWords::tr("Nothing was found."), kBody);
+        for (std::size_t i = 0; i < m_findings.size(); ++i) addFinding(m_findings[i], i + 1);
+        m_column.space(4);
+    }
+
+    void addFinding(const Finding& finding, std::size_t number) {
+        const QString text = severityWords(finding.severity) + QString::fromStdString(finding.text);
+        m_column.keepTogether(std::max(7.0, m_column.paragraphHeight(text, kBody, kIndent)));
+        m_column.block(0, [=, x = m_column.left() + 4, palette = m_palette](QPainter& painter, double top) {
+            paintSign(painter, {x, top + 2.6}, 5.4, finding.severity, QString::number(number), palette);
+        });
+        m_column.paragraph(text, kBody, kIndent);
+        m_column.space(2);
+    }
+
+    void addSteps() {
+        m_column.keepTogether(30);
+        heading(PaperWords::tr("Order of work"));
+        m_column.paragraph(PaperWords::tr("%n set-up(s) of the saws.", nullptr, m_order.setups), kBody);
+        m_column.space(2);
+        for (const WorkStep& step : m_order.steps) addStep(step);
+    }
+
+    void addStep(const WorkStep& step) {
+        const QString settings = settingWords(m_project, step).join(QStringLiteral("  \u00b7  "));
+        const QString lie = lieWords(step).join(QStringLiteral(" \u00b7 "));
+        const QString text = QString::fromStdString(step.text);
+        const double height = m_column.paragraphHeight(settings, kSettings, kIndent) +
+                              m_column.paragraphHeight(lie, kBody, kIndent) +
+                              m_column.paragraphHeight(text, kBody, kIndent) + 12;
+        m_column.keepTogether(std::min(height, m_pageHeight / 2));
+        rule();
+        m_column.block(0, [x = m_column.left(), number = QString::number(step.number)](QPainter& painter, double top) {
+            writeText(painter, {x, top + 7}, number, {8, true});
+        });
+        m_column.paragraph(stepTitle(m_project, step), kStepTitle, kIndent);
+        if (!settings.isEmpty()) {
+            m_column.space(0.8);
+            m_column.paragraph(settings, kSettings, kIndent);
+        }
+        Lettering emphasis = kBody;
+        emphasis.bold = true;
+        if (!lie.isEmpty()) m_column.paragraph(lie, emphasis, kIndent);
+        m_column.space(0.6);
+        m_column.paragraph(text, kBody, kIndent);
+        addStepCautions(step);
+        m_column.space(2.5);
+    }
+
+    void addStepCautions(const WorkStep& step) {
+        if (step.cautions.empty()) return;
+        QStringList sentences;
+        for (const std::string& caution : step.cautions) sentences += QString::fromStdString(caution);
+        const QString all = sentences.join(QLatin1Char(' '));
+        const auto [first, isNew] = m_cautionsSaid.emplace(all, step.number);
+        const QString text = isNew ? PaperWords::tr("Caution: %1").arg(all)
+                                   : PaperWords::tr("Cautions as in step %1.").arg(first->second);
+        m_column.space(0.6);
+        m_column.paragraph(text, kSmall, kIndent);
+    }
+
+    void heading(const QString& text) {
+        m_column.paragraph(text, kHeading);
+        m_column.space(1);
+    }
+
+    void bullet(const QString& text, const Lettering& lettering) {
+        m_column.keepTogether(m_column.paragraphHeight(text, lettering, 5));
+        m_column.block(0, [x = m_column.left(), lettering](QPainter& painter, double top) {
+            writeText(painter, {x, top + lettering.height}, QStringLiteral("\u2013"), lettering);
+        });
+        m_column.paragraph(text, lettering, 5);
+        m_column.space(0.6);
+    }
+
+    void rule() {
+        m_column.block(2.5, [left = m_column.left(), right = m_column.right(), colour = m_palette.hatch](
+                                QPainter& painter, double top) {
+            painter.setPen(QPen(colour, 0.25));
+            painter.drawLine(QLineF(left, top, right, top));
+        });
+    }
+
+    const Project& m_project;
+    const Solved& m_solved;
+    const std::vector<Finding>& m_findings;
+    const OrderOfWork& m_order;
+    PaperColumn m_column;
+    double m_pageHeight;
+    Palette m_palette = paletteOf(PaletteKind::Paper);
+    std::map<QString, int> m_cautionsSaid;
+};
+
+}  // namespace
+
+std::vector<PaperPage> setupPages(const Project& project, const Solved& solved,
+                                  const std::vector<Finding>& findings, const OrderOfWork& order,
+                                  const Paper& paper) {
+    const bool american = paper.name == "letter" || paper.name == "tabloid";
+    const Paper sheet = american ? Paper{"letter", 215.9, 279.4} : Paper{"a4", 210, 297};
+    return SetupSheet(project, solved, findings, order, sheet).pages();
+}
+
+}  // namespace kerfwall

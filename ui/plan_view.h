@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <optional>
+#include <vector>
+
+#include "core/drawing/plan_drawing.h"
+#include "ui/tool.h"
+#include "ui/view_scale.h"
+
+namespace kerfwall {
+
+/// The plan of the panel with rulers, and the hand that works on it.
+class PlanView : public QWidget {
+    Q_OBJECT
+
+public:
+    PlanView(Session& session, Selection& selection, QWidget* parent = nullptr);
+
+    void setTool(Tool* tool);
+    Tool* tool() const { return m_tool; }
+
+    const ViewScale& viewScale() const { return m_scale; }
+    /// Where the panel's bottom edge lies, so that the side view can join on.
+    void zoom(double factor);
+    void zoomAbout(double factor, QPointF pixel);
+    /// The whole panel in view.
+    void fit();
+
+    PlanLayers& layers() { return m_layers; }
+    /// Lines drawn bolder, as a step of work names them.
+    void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
+
+    QSize sizeHint() const override { return {800, 560}; }
+    QSize minimumSizeHint() const override { return {320, 240}; }
+
+Q_SIGNALS:
+    void scaleChanged();
+    void typedOver(const QString& text);   ///< a digit typed while something is in hand
+    void fieldAsked();                     ///< Return: to the entry line
+    void deleteAsked();
+
+protected:
+    bool event(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
+
+private:
+    Hand handAt(QPointF pixel, Qt::KeyboardModifiers modifiers) const;
+    Hand keyHand(Qt::KeyboardModifiers modifiers) const;
+    bool isOnCutHandle(QPointF pixel) const;
+    bool pointWithKeys(QKeyEvent* event);
+    bool moveKeyPoint(QKeyEvent* event);
+    double snapStep() const;
+
+    void paintHeading(QPainter& painter) const;
+    void paintCut(QPainter& painter) const;
+    void paintPicked(QPainter& painter) const;
+    void paintHand(QPainter& painter) const;
+    void paintNote(QPainter& painter, Point at, const QString& note) const;
+    void paintKeyPoint(QPainter& painter) const;
+    void paintProjection(QPainter& painter) const;
+    void setScale(const ViewScale& scale);
+
+    Session& m_session;
+    Selection& m_selection;
+    Tool* m_tool = nullptr;
+    ViewScale m_scale;
+    bool m_fitted = true;  // keeps the whole panel in view until zoomed by hand
+    PlanLayers m_layers;
+    bool m_draggingCut = false;
+    std::optional<QPointF> m_panFrom;
+    std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
+    std::vector<LineId> m_pointedOut;
+    std::optional<Point> m_pointedAt;
+};
+
+}  // namespace kerfwall

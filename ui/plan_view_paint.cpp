@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the plan view shows; what it hears stands in plan_view.cpp.
+#include <QPainter>
+#include <QPainterPath>
+#include <cmath>
+
+#include "core/drawing/side_view.h"
+#include "core/geometry/edge_place.h"
+#include "ui/look.h"
+#include "ui/screen_painting.h"
+#include "ui/plan_view.h"
+#include "ui/rulers.h"
+#include "ui/selection.h"
+#include "ui/session.h"
+
+namespace kerfwall {
+namespace {
+
+constexpr int kHeading = 30;      // pixels over the level ruler
+constexpr double kCutAway = 16;   // how far the cutting line runs beyond the panel
+
+QPolygonF polygonOf(const ViewScale& scale, const std::vector<Point>& face) {
+    QPolygonF polygon;
+    for (const Point corner : face) polygon << scale.toScreen(corner);
+    return polygon;
+}
+
+QColor seeThrough(QColor colour, int alpha) {
+    colour.setAlpha(alpha);
+    return colour;
+}
+
+}  // namespace
+
+void PlanView::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), colours().desk);
+    paintProjection(painter);
+    const Drawing drawing = planDrawing(m_session.project(), m_session.solved(), m_session.findings(), m_layers);
+    paintOnScreen(painter, drawing, m_scale);
+    paintCut(painter);
+    paintPicked(painter);
+    paintHand(painter);
+    paintKeyPoint(painter);
+    paintHeading(painter);
+    if (hasFocus()) {
+        painter.setPen(QPen(colours().accent, 2));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(rect().adjusted(1, 1, -1, -1));
+    }
+}
+
+void PlanView::paintHeading(QPainter& painter) const {
+    const Panel& panel = m_session.project().panel;
+    painter.fillRect(QRect(0, 0, width(), kHeading), colours().desk);
+    const QPointF pointer = m_keyPoint ? m_scale.toScreen(*m_keyPoint) : QPointF(mapFromGlobal(QCursor::pos()));
+    paintRulers(painter, rect().adjusted(0, kHeading, 0, 0), m_scale, m_session.project().units,
+                underMouse() || m_keyPoint ? pointer : QPointF(-1, -1));
+    const double left = std::max<double>(kRulerWidth + 4, m_scale.toScreen({0, 0}).x());
+    const double right = std::min<double>(width() - 16, m_scale.toScreen({panel.width, 0}).x());
+    QFont bold = font();
+    bold.setBold(true);
+    painter.setFont(bold);
+    painter.setPen(colours().ink);
+    painter.drawText(QPointF(left, 20), tr("Plan, layout face up"));
+    painter.setFont(font());
+    painter.setPen(colours().faint);
+    const double ratio = physicalDpiX() / 25.4 / m_scale.perMm;
+    const QString scale = ratio >= 1 ? tr("scale 1 : %1").arg(ratio, 0, 'f', 1) : tr("scale %1 : 1").arg(1 / ratio, 0, 'f', 1);
+    painter.drawText(QRectF(right - 200, 6, 200, 20), Qt::AlignRight | Qt::AlignVCenter, scale);
+}
+
+/// Thin lines down to the side view: the panel's sides and where walls are cut.
+void PlanView::paintProjection(QPainter& painter) const {
+    const Panel& panel = m_session.project().panel;
+    painter.setPen(QPen(seeThrough(colours().faint, 140), 1, Qt::DotLine));
+    const auto drop = [&](double x) {
+        const double at = std::round(m_scale.toScreen({x, 0}).x()) + 0.5;
+        painter.drawLine(QPointF(at, m_scale.toScreen({0, 0}).y() + 4), QPointF(at, height()));
+    };
+    drop(0);
+    drop(panel.width);
+    for (const SectionRun& run : sectionAt(m_session.project(), m_session.solved(), m_session.cutHeight())) {
+        if (run.kind != SectionRun::Kind::Opening) continue;
+        drop(run.from);
+        drop(run.to);
+    }
+}
+
+void PlanView::paintCut(QPainter& painter) const {
+    const Panel& panel = m_session.project().panel;
+    const QPointF left = m_scale.toScreen({0, m_session.cutHeight()}) - QPointF(kCutAway, 0);
+    const QPointF right = m_scale.toScreen({panel.width, m_session.cutHeight()}) + QPointF(kCutAway, 0);
+    QPen pen(colours().ink, 1);
+    pen.setDashPattern({14, 4, 2, 4});
+    painter.setPen(pen);
+    painter.drawLine(left, right);
+    painter.setPen(QPen(colours().ink, 3, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLine(left - QPointF(6, 0), left + QPointF(8, 0));
+    painter.drawLine(right - QPointF(8, 0), right + QPointF(6, 0));
+    // Arrows: the way one looks at the cut, from the bottom edge.
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colours().ink);
+    for (const QPointF end : {left, right}) {
+        painter.drawPolygon(QPolygonF({end + QPointF(-4, -3), end + QPointF(4, -3), end + QPointF(0, -11)}));
+    }
+}
+
+void PlanView::paintPicked(QPainter& painter) const {
+    const Project& project = m_session.project();
+    painter.setBrush(Qt::NoBrush);
+    const auto bold = [&](const LineId& id, const QColor& colour) {
+        const SolvedLine* line = findLine(m_session.solved(), id);
+        if (!line) return;
+        painter.setPen(QPen(colour, 2.5));
+        painter.drawLine(m_scale.toScreen(line->from), m_scale.toScreen(line->to));
+    };
+    for (const LineId& id : m_pointedOut) bold(id, colours().care);
+    if (!m_selection.line().empty()) {
+        bold(m_selection.line(), colours().accent);
+        if (const SolvedLine* line = findLine(m_session.solved(), m_selection.line())) {
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(colours().accent);
+            for (const Point end : {line->from, line->to}) painter.drawEllipse(m_scale.toScreen(end), 4.5, 4.5);
+        }
+    }
+    painter.setBrush(Qt::NoBrush);
+    for (const SolvedCutout& cutout : m_session.solved().cutouts) {
+        if (cutout.id != m_selection.cutout()) continue;
+        painter.setPen(QPen(colours().accent, 1.5, Qt::DashLine));
+        for (const auto& face : cutout.faces) painter.drawPolygon(polygonOf(m_scale, face));
+    }
+    if (const auto hole = m_selection.hole(); hole && *hole < project.clampHoles.size()) {
+        const ClampHole& of = project.clampHoles[*hole];
+        painter.setPen(QPen(colours().accent, 2));
+        painter.drawEllipse(m_scale.toScreen(markPlace(project.panel, {of.edge, of.at})), 7, 7);
+    }
+    if (m_pointedAt) {
+        painter.setPen(QPen(colours().care, 2));
+        painter.drawEllipse(m_scale.toScreen(*m_pointedAt), 16, 16);
+    }
+}
+
+void PlanView::paintHand(QPainter& painter) const {
+    if (!m_tool) return;
+    const InHand shown = m_tool->inHand();
+    painter.setPen(QPen(colours().accent, 1.5));
+    painter.setBrush(seeThrough(colours().accent, 50));
+    for (const auto& face : shown.faces) painter.drawPolygon(polygonOf(m_scale, face));
+    painter.setPen(QPen(colours().accent, 2));
+    for (const auto& [from, to] : shown.lines) painter.drawLine(m_scale.toScreen(from), m_scale.toScreen(to));
+    painter.setBrush(colours().accent);
+    painter.setPen(Qt::NoPen);
+    for (const Point spot : shown.spots) painter.drawEllipse(m_scale.toScreen(spot), 4.5, 4.5);
+    if (shown.noteAt && !shown.note.isEmpty()) paintNote(painter, *shown.noteAt, shown.note);
+}
+
+void PlanView::paintNote(QPainter& painter, Point at, const QString& note) const {
+    const QRectF text = painter.boundingRect(QRectF(0, 0, 400, 200), Qt::AlignLeft | Qt::AlignTop, note);
+    QRectF box(m_scale.toScreen(at) + QPointF(16, -text.height() - 26), text.size() + QSizeF(18, 10));
+    // Kept on the sheet.
+    if (box.right() > width() - 6) box.moveRight(m_scale.toScreen(at).x() - 16);
+    box.moveLeft(std::max(box.left(), kRulerWidth + 4.0));
+    box.moveTop(std::max(box.top(), kHeading + kRulerHeight + 4.0));
+    painter.setPen(QPen(colours().accent, 1));
+    painter.setBrush(colours().column);
+    painter.drawRoundedRect(box, 3, 3);
+    painter.setPen(colours().ink);
+    painter.drawText(box.adjusted(9, 5, -9, -5), Qt::AlignLeft | Qt::AlignTop, note);
+}
+
+void PlanView::paintKeyPoint(QPainter& painter) const {
+    if (!m_keyPoint) return;
+    const QPointF at = m_scale.toScreen(*m_keyPoint);
+    painter.setPen(QPen(colours().accent, 1.5));
+    painter.drawLine(at - QPointF(11, 0), at + QPointF(11, 0));
+    painter.drawLine(at - QPointF(0, 11), at + QPointF(0, 11));
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <expected>
+#include <optional>
+#include <vector>
+
+#include "core/geometry/solved.h"
+#include "core/shop/finding.h"
+#include "core/shop/order_of_work.h"
+
+namespace kerfwall {
+
+/// The project that lies on the sheet, its answers, and the way it came about. Everything the maker does goes
+/// through here as a whole new project; the answers follow at once.
+class Session : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Session(QObject* parent = nullptr);
+
+    const Project& project() const { return m_project; }
+    const Solved& solved() const { return m_solved; }
+    const std::vector<Finding>& findings() const { return m_findings; }
+    const OrderOfWork& order() const { return m_order; }
+
+    QString path() const { return m_path; }
+    /// What the sheet is called: its title, else its file's name.
+    QString name() const;
+    bool isSaved() const { return m_saved == m_project; }
+
+    /// A new sheet with a panel and nothing on it.
+    void startNew();
+    /// Puts that project on the sheet, as one that was never saved.
+    void start(const Project& project);
+    /// Opens a file. Refuses it with one sentence that names the file and the place; the sheet stays as it was.
+    [[nodiscard]] std::expected<void, QString> open(const QString& path);
+    /// Writes the project; the file that stood there is untouched where that fails.
+    [[nodiscard]] std::expected<void, QString> save(const QString& path);
+
+    /// One step that can be undone: `name` completes "Undo: ".
+    void change(const QString& name, const Project& next);
+
+    /// A change that is still in hand: shown with all its answers, one step once it is committed.
+    void begin(const QString& name);
+    void preview(const Project& next);
+    void commit();
+    void abandon();
+    bool isInHand() const { return m_inHand; }
+    /// The project and its lines before the change in hand, or as they are.
+    const Project& before() const { return m_inHand ? m_before : m_project; }
+    const Solved& solvedBefore() const { return m_inHand ? m_solvedBefore : m_solved; }
+
+    QString undoName() const;  ///< "" where there is nothing to undo
+    QString redoName() const;
+    void undo();
+    void redo();
+
+    /// An id no line of this sheet ever had.
+    LineId freshLineId() const;
+
+    /// Where the panel is cut for the side view: y in mm. Not part of the project.
+    double cutHeight() const { return m_cutHeight; }
+    void moveCut(double height);
+
+Q_SIGNALS:
+    void changed();
+    void opened();
+
+private:
+    struct Step {
+        QString name;
+        Project before;
+        Project after;
+    };
+
+    void put(const Project& project);
+    void reset(const Project& project, const QString& path);
+    void record(const QString& name, const Project& before);
+
+    Project m_project;
+    Solved m_solved;
+    std::vector<Finding> m_findings;
+    OrderOfWork m_order;
+    std::optional<Project> m_saved;
+    QString m_path;
+    std::vector<Step> m_steps;
+    std::size_t m_done = 0;  // steps before this one stand
+    bool m_inHand = false;
+    QString m_handName;
+    Project m_before;
+    Solved m_solvedBefore;
+    int m_highestLine = 0;
+    double m_cutHeight = 0;
+};
+
+}  // namespace kerfwall

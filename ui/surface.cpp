@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/surface.h"
+
+#include <QFontMetricsF>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/drawing/hatch.h"
+#include "ui/lettering.h"
+
+namespace kerfwall {
+namespace {
+
+// mm on paper.
+constexpr double kArrow = 2.6;
+constexpr double kArrowHalf = 0.55;
+constexpr double kDimensionText = 3.2;
+constexpr double kPastDimension = 1.5;
+constexpr double kSign = 6;
+constexpr double kPlaneEnd = 4;
+
+OutlineLoop loopOf(const std::vector<Point>& points) {
+    OutlineLoop loop;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        OutlinePiece piece;
+        piece.from = points[i];
+        piece.to = points[(i + 1) % points.size()];
+        loop.push_back(piece);
+    }
+    return loop;
+}
+
+class MarkDrawer {
+  public:
+    MarkDrawer(Surface& surface, const Palette& palette) : m_surface(surface), m_palette(palette) {}
+
+    void operator()(const Area& mark) const {
+        m_surface.begin(mark.ink, mark.id);
+        const AreaStyle style = areaStyle(mark.ink, m_palette);
+        const LineType type = lineType(mark.ink, m_palette);
+        if (style.fill.isValid()) m_surface.area(mark.loops, style.fill, nullptr);
+        if (style.hatch.isValid()) {
+            const LineType hatching{style.hatch, false, {}};
+            const double spacing = style.hatchSpacing * m_surface.markScale();
+            for (const auto& [from, to] : hatchOf(mark.loops, spacing, style.hatchAngle)) {
+                m_surface.line(from, to, hatching);
+            }
+        }
+        if (style.border) m_surface.area(mark.loops, {}, &type);
+    }
+
+    void operator()(const Stroke& mark) const {
+        m_surface.begin(mark.ink, mark.id);
+        LineType type = lineType(mark.ink, m_palette);
+        m_surface.line(mark.from, mark.to, type);
+        const double whole = distance(mark.from, mark.to);
+        if (mark.ink != Ink::CuttingPlane || whole <= 0) return;
+        type.wide = true;
+        type.dashes.clear();
+        const Point end = std::min(kPlaneEnd * m_surface.markScale(), whole / 2) * unit(mark.to - mark.from);
+        m_surface.line(mark.from, mark.from + end, type);
+        m_surface.line(mark.to - end, mark.to, type);
+    }
+
+    void operator()(const Circle& mark) const {
+        m_surface.begin(mark.ink, mark.id);
+        if (mark.ink == Ink::FindingStop || mark.ink == Ink::FindingCare || mark.ink == Ink::FindingNote) {
+            drawSign(m_surface, mark.centre, kSign, severityOf(mark.ink), mark.id, m_palette);
+            return;
+        }
+        const LineType type = lineType(mark.ink, m_palette);
+        m_surface.circle(mark.centre, mark.radius, {}, &type);
+    }
+
+    void operator()(const Label& mark) const {
+        m_surface.begin(mark.ink, mark.id);
+        const LineType type = lineType(mark.ink, m_palette);
+        m_surface.text(mark, mark.ink == Ink::Text ? m_palette.text : type.colour, {});
+    }
+
+    void operator()(const Dimension& mark) const {
+        const double whole = distance(mark.from, mark.to);
+        if (whole <= 0) return;
+        m_surface.begin(Ink::Dimension, mark.id);
+        const double scale = m_surface.markScale();
+        const LineType type = lineType(Ink::Dimension, m_palette);
+        const Point along = unit(mark.to - mark.from);
+        const Point left = leftOf(along);
+        const Point from = mark.from + mark.offset * left;
+        const Point to = mark.to + mark.offset * left;
+        if (mark.offset != 0) {
+            const Point past = (mark.offset > 0 ? kPastDimension : -kPastDimension) * scale * left;
+            m_surface.line(mark.from, from + past, type);
+            m_surface.line(mark.to, to + past, type);
+        }
+        const QString text = QString::fromStdString(mark.text);
+        const double letters = textWidth(text, kDimensionText) * scale;
+        const bool inside = whole > 2.4 * kArrow * scale;
+        drawArrows(from, to, along, inside, type);
+        drawDimensionText(mark, from, to, along, whole > letters + 2.6 * kArrow * scale);
+    }
+
+  private:
+    /// Arrow heads inside pointing out, or outside pointing in where there is no room.
+    void drawArrows(Point from, Point to, Point along, bool inside, const LineType& type) const {
+        const double scale = m_surface.markScale();
+        const Point reach = kArrow * scale * along;
+        m_surface.line(inside ? from : from - 2.0 * reach, inside ? to : to + 2.0 * reach, type);
+        drawArrow(from, inside ? along : -1.0 * along);
+        drawArrow(to, inside ? -1.0 * along : along);
+    }
+
+    void drawArrow(Point tip, Point back) const {
+        const double scale = m_surface.markScale();
+        const Point foot = tip + kArrow * scale * back;
+        const Point half = kArrowHalf * scale * leftOf(back);
+        m_surface.area({loopOf({tip, foot + half, foot - half})}, lineType(Ink::Dimension, m_palette).colour, nullptr);
+    }
+
+    /// The text interrupts the line where it fits between the arrow heads, else stands behind the far one.
+    void drawDimensionText(const Dimension& mark, Point from, Point to, Point along, bool fits) const {
+        const double scale = m_surface.markScale();
+        Label label{Ink::Text, {}, mark.text, kDimensionText, Anchor::Middle, 0, mark.id};
+        const bool level = std::abs(along.x) > 0.5;
+        const Point drop{0, -0.36 * kDimensionText * scale};
+        if (fits || !level) {
+            label.at = 0.5 * (from + to) + drop;
+        }
+        if (!fits) {
+            const Point beside = level ? (2.3 * kArrow * scale) * along : Point{2 * scale, 0};
+            label.anchor = along.x < -0.5 ? Anchor::Right : Anchor::Left;
+            label.at = level ? to + beside + drop : label.at + beside;
+        }
+        m_surface.text(label, m_palette.text, fits ? haloColour() : QColor());
+    }
+
+    [[nodiscard]] QColor haloColour() const { return m_palette.board; }
+
+    Surface& m_surface;
+    const Palette& m_palette;
+};
+
+}  // namespace
+
+void drawMarks(Surface& surface, const Drawing& drawing, const Palette& palette) {
+    const MarkDrawer drawer(surface, palette);
+    for (const Mark& mark : drawing.marks) std::visit(drawer, mark);
+}
+
+void drawSign(Surface& surface, Point at, double size, Severity severity, const std::string& number,
+              const Palette& palette) {
+    const double half = size / 2 * surface.markScale();
+    const QColor colour = signColour(palette, severity);
+    const LineType border{colour, true, {}};
+    Label label{Ink::Text, at, number, size * 0.55, Anchor::Middle, 0, number};
+    QColor letters = colour;
+    double drop = 0.36;
+    if (severity == Severity::Stop) {
+        const Point c{half * 0.9, half * 0.9};
+        surface.area({loopOf({at - c, {at.x + c.x, at.y - c.y}, at + c, {at.x - c.x, at.y + c.y}})}, colour, &border);
+        letters = palette.kind == PaletteKind::Dark ? palette.ground : QColor(Qt::white);
+    } else if (severity == Severity::Care) {
+        const double wide = half * 2 / std::numbers::sqrt3 * 1.05;
+        surface.area({loopOf({{at.x - wide, at.y - half * 0.85}, {at.x + wide, at.y - half * 0.85}, {at.x, at.y + half}})},
+                     palette.ground, &border);
+        drop = 0.72;
+        label.height = size * 0.48;
+    } else {
+        surface.circle(at, half * 0.9, palette.ground, &border);
+    }
+    label.at.y -= drop * label.height * surface.markScale();
+    surface.text(label, letters, {});
+}
+
+double textWidth(const QString& text, double height) {
+    const QFontMetricsF metrics(letteringFont());
+    return metrics.horizontalAdvance(text) / kLetteringSize * height;
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QObject>
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include "core/geometry/point.h"
+#include "ui/entry_state.h"
+
+namespace kerfwall {
+
+class Session;
+class Selection;
+
+/// Where the pointer is and what it is worth: everything a tool needs to know of the screen.
+struct Hand {
+    Point at;          ///< panel frame, mm
+    double reach = 5;  ///< mm within which a place can be caught
+    double step = 1;   ///< mm, or the smallest mark of an inch rule in mm
+    bool snap = true;
+    bool adds = false;  ///< Shift: to what is picked
+};
+
+/// What a tool has in hand, to be drawn over the plan.
+struct InHand {
+    std::vector<std::pair<Point, Point>> lines;
+    std::vector<std::vector<Point>> faces;
+    std::vector<Point> spots;
+    std::optional<Point> noteAt;
+    QString note;  ///< one or two lines beside `noteAt`
+};
+
+/// A hand tool: turns the pointer, keys and typed values into changes of the session's project.
+class Tool : public QObject {
+    Q_OBJECT
+
+public:
+    Tool(Session& session, Selection& selection, QObject* parent)
+        : QObject(parent), m_session(session), m_selection(selection) {}
+
+    virtual QString name() const = 0;
+    virtual void press(const Hand& hand) = 0;
+    /// The pointer moves, pressed or not.
+    virtual void move(const Hand& hand) = 0;
+    virtual void release(const Hand& hand) = 0;
+    /// Arrow keys: by `shift` mm. False where the tool has nothing to move.
+    virtual bool nudge(Point shift) { return static_cast<void>(shift), false; }
+    /// Leaves what is in hand.
+    virtual void cancel() = 0;
+    /// True while a drag or the second click is to come: digits then belong to the entry line.
+    virtual bool isBusy() const = 0;
+
+    virtual EntryState entry() const = 0;
+    /// A field of the entry line was typed into; none: it was emptied.
+    virtual void typed(int field, std::optional<double> value) = 0;
+    virtual void chose(int field, int option) { static_cast<void>(field), static_cast<void>(option); }
+    /// Return in the entry line: what is shown holds.
+    virtual void entered() = 0;
+
+    virtual InHand inHand() const { return {}; }
+
+Q_SIGNALS:
+    void updated();
+
+protected:
+    Session& m_session;
+    Selection& m_selection;
+};
+
+}  // namespace kerfwall

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/wording.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <cmath>
+
+#include "core/says/length_text.h"
+
+namespace kerfwall {
+namespace {
+
+constexpr int kMostDecimals = 3;        // a thousandth of a millimetre is beyond any rule
+constexpr double kShownAlike = 5e-5;    // mm; below it two lengths read the same
+
+QString text(const char* source) { return QCoreApplication::translate("kerfwall::Wording", source); }
+
+int decimalsFor(double mm) {
+    double scale = 10;
+    for (int decimals = 1; decimals < kMostDecimals; ++decimals, scale *= 10) {
+        if (std::abs(std::round(mm * scale) / scale - mm) < kShownAlike) return decimals;
+    }
+    return kMostDecimals;
+}
+
+}  // namespace
+
+QString edgeText(Edge edge) {
+    switch (edge) {
+        case Edge::Bottom: return text("bottom edge");
+        case Edge::Right: return text("right edge");
+        case Edge::Top: return text("top edge");
+        case Edge::Left: return text("left edge");
+    }
+    return {};
+}
+
+QString baseText(const Base& base) {
+    if (const auto* edge = std::get_if<Edge>(&base)) return edgeText(*edge);
+    return text("line %1").arg(QString::fromStdString(std::get<LineId>(base)));
+}
+
+char decimalSign() { return QLocale().decimalPoint() == QStringLiteral(",") ? ',' : '.'; }
+
+QString lengthFor(double mm, Units units) {
+    return QString::fromStdString(lengthText(mm, units, decimalsFor(mm), decimalSign()));
+}
+
+QString lengthUnitFor(double mm, Units units) {
+    return QString::fromStdString(lengthWithUnit(mm, units, decimalsFor(mm), decimalSign()));
+}
+
+QString angleFor(double degrees) {
+    QString number = QString::number(std::round(degrees * 1000) / 1000, 'f', 3);
+    while (number.endsWith(QLatin1Char('0'))) number.chop(1);
+    if (number.endsWith(QLatin1Char('.'))) number.chop(1);
+    if (number == QStringLiteral("-0")) number = QStringLiteral("0");
+    number.replace(QLatin1Char('.'), QLatin1Char(decimalSign()));
+    return number + QChar(0x00b0);
+}
+
+}  // namespace kerfwall

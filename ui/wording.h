@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include "core/says/project.h"
+
+namespace kerfwall {
+
+/// "bottom edge", or "line A".
+[[nodiscard]] QString edgeText(Edge edge);
+[[nodiscard]] QString baseText(const Base& base);
+
+/// A length in the project's units, with as few decimals as it needs; with and without its unit.
+[[nodiscard]] QString lengthFor(double mm, Units units);
+[[nodiscard]] QString lengthUnitFor(double mm, Units units);
+
+/// "3°", "0.5°".
+[[nodiscard]] QString angleFor(double degrees);
+
+/// The decimal sign the maker's system writes.
+[[nodiscard]] char decimalSign();
+
+}  // namespace kerfwall
