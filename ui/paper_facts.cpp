@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper_facts.h"
 
-#include <algorithm>
+#include <initializer_list>
+#include <optional>
 
+#include "core/drawing/drawn_size.h"
 #include "ui/paper_setting.h"
 #include "ui/paper_text.h"
 
@@ -10,6 +12,15 @@ namespace kerfwall {
 namespace {
 
 QString faceWords(Face face) { return face == Face::Back ? PaperWords::tr("back") : PaperWords::tr("layout face"); }
+
+/// "400 × 250 × 12 mm": the unit once.
+QString sizesWords(const Project& project, std::initializer_list<double> sizes) {
+    QStringList words;
+    for (const double size : sizes) words += QString::fromStdString(drawnSize(size, project.units));
+    const bool inches = project.units == Units::Inches;
+    const QString joined = words.join(QStringLiteral(" \u00d7 "));
+    return inches ? PaperWords::tr("%1 in").arg(joined) : PaperWords::tr("%1 mm").arg(joined);
+}
 
 /// The smallest arc of the opening in the work: what its inside corners keep.
 std::optional<double> smallestRadius(const Outline& outline) {
@@ -31,9 +42,9 @@ QString titleOf(const Project& project) {
 
 QString panelFact(const Project& project) {
     const Panel& panel = project.panel;
-    return PaperWords::tr("Panel %1 \u00d7 %2 \u00d7 %3, %4")
-        .arg(lengthWords(project, panel.width), lengthWords(project, panel.height),
-             lengthWords(project, panel.thickness), QString::fromStdString(panel.material));
+    const QString material = panel.material == "mdf" ? PaperWords::tr("MDF") : QString::fromStdString(panel.material);
+    return PaperWords::tr("Panel %1, %2")
+        .arg(sizesWords(project, {panel.width, panel.height, panel.thickness}), material);
 }
 
 QString guideFact(const Project& project, const Solved& solved) {
@@ -61,9 +72,9 @@ QStringList workFacts(const Project& project, const Solved& solved) {
             continue;
         }
         const Box& bounds = cutout.work.bounds;
-        QString fact = PaperWords::tr("%1: %2 \u00d7 %3")
-                           .arg(id, lengthWords(project, bounds.high.x - bounds.low.x),
-                                lengthWords(project, bounds.high.y - bounds.low.y));
+        QString fact =
+            PaperWords::tr("%1: %2")
+                .arg(id, sizesWords(project, {bounds.high.x - bounds.low.x, bounds.high.y - bounds.low.y}));
         if (const auto radius = smallestRadius(cutout.work)) {
             fact += PaperWords::tr(", corners of radius %1").arg(lengthWords(project, *radius));
         }

@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper_label.h"
 
+#include <algorithm>
 #include <memory>
+#include <utility>
+#include <vector>
 
 #include "ui/paper_facts.h"
 #include "ui/paper_pattern.h"
 #include "ui/paper_text.h"
+#include "ui/palette.h"
 
 namespace kerfwall {
 namespace {
@@ -15,6 +19,7 @@ constexpr double kWidth = 105;
 constexpr double kHeight = 74;
 constexpr double kEdge = 6;
 constexpr double kFootLine = 10;  // from the bottom: the date's rule
+const Lettering kWorkSizes{4.4, true};
 constexpr int kMostTitleLines = 2;
 
 struct LabelText {
@@ -24,36 +29,55 @@ struct LabelText {
     bool unsure = false;
 };
 
-/// Lines one under another, each shortened to the label's width; gives the next baseline's top.
-double writeLines(QPainter& painter, const QStringList& lines, double top, const Lettering& letters, double foot) {
-    for (const QString& line : lines) {
-        if (top + letters.height > foot) break;
-        writeText(painter, {kEdge, top + letters.height}, shortened(line, kWidth - 2 * kEdge, letters), letters);
-        top += letters.height * kLineStep;
+constexpr double kTop = 5;
+constexpr double kFoot = kHeight - kFootLine - 5;  // the texts end here
+const Lettering kUnsure{7, true};
+const Lettering kTitle{5.6, true};
+const Lettering kSmall{2.8};
+const Lettering kFacts{3.3};
+constexpr double kBetween = 1;
+
+/// Every text with its lettering, from top to bottom.
+std::vector<std::pair<QStringList, Lettering>> blocksOf(const LabelText& text) {
+    Lettering warning = kUnsure;
+    warning.colour = paletteOf(PaletteKind::Paper).stop;
+    return {{text.unsure ? QStringList{PaperWords::tr("Unsure: settle first")} : QStringList{}, warning},
+            {text.title, kTitle},
+            {{PaperWords::tr("Cuts in the work")}, kSmall},
+            {text.work, kWorkSizes},
+            {text.facts, kFacts}};
+}
+
+void paintTexts(QPainter& painter, const LabelText& text) {
+    const auto blocks = blocksOf(text);
+    double needed = 0;
+    for (const auto& [lines, letters] : blocks) {
+        needed += kBetween + letters.height * kLineStep * static_cast<double>(lines.size());
     }
-    return top;
+    // Many cutouts make small letters: nothing is left off the label.
+    const double scale = std::min(1.0, (kFoot - kTop) / needed);
+    double top = kTop;
+    for (const auto& [lines, lettering] : blocks) {
+        Lettering letters = lettering;
+        letters.height *= scale;
+        for (const QString& line : lines) {
+            writeText(painter, {kEdge, top + letters.height}, shortened(line, kWidth - 2 * kEdge, letters), letters);
+            top += letters.height * kLineStep;
+        }
+        top += kBetween * scale;
+    }
 }
 
 void paintLabel(QPainter& painter, const LabelText& text) {
     painter.setPen(QPen(Qt::black, 0.35));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(QRectF(3, 3, kWidth - 6, kHeight - 6));
-    const double foot = kHeight - kFootLine - 6;
-    double top = 5;
-    if (text.unsure) {
-        Lettering large{7, true};
-        large.colour = QColor(0xb5, 0x3a, 0x00);
-        top = writeLines(painter, {PaperWords::tr("Unsure: settle first")}, top, large, foot);
-    }
-    top = writeLines(painter, text.title, top, {5.6, true}, foot) + 1;
-    top = writeLines(painter, {PaperWords::tr("Cuts in the work")}, top, {2.8}, foot);
-    top = writeLines(painter, text.work, top, {4.4, true}, foot) + 1;
-    writeLines(painter, text.facts, top, {3.3}, foot + 4);
+    paintTexts(painter, text);
     const double y = kHeight - kFootLine;
-    writeText(painter, {kEdge, y}, PaperWords::tr("Made on"), {3.3});
+    writeText(painter, {kEdge, y}, PaperWords::tr("Made on"), kFacts);
     painter.setPen(QPen(Qt::black, 0.25));
     painter.drawLine(QLineF(kEdge + 17, y + 0.6, kEdge + 52, y + 0.6));
-    Lettering right{2.6};
+    Lettering right = kSmall;
     right.anchor = Anchor::Right;
     writeText(painter, {kWidth - kEdge, y}, PaperWords::tr("try it on scrap first"), right);
 }
@@ -62,8 +86,10 @@ void paintLabel(QPainter& painter, const LabelText& text) {
 
 PaperPage labelPage(const Project& project, const Solved& solved, const std::vector<Finding>& findings) {
     const auto text = std::make_shared<LabelText>();
-    text->title = brokenLines(titleOf(project), kWidth - 2 * kEdge, {5.6, true}).mid(0, kMostTitleLines);
-    text->work = workFacts(project, solved);
+    text->title = brokenLines(titleOf(project), kWidth - 2 * kEdge, kTitle).mid(0, kMostTitleLines);
+    for (const QString& fact : workFacts(project, solved)) {
+        text->work += brokenLines(fact, kWidth - 2 * kEdge, kWorkSizes);
+    }
     text->facts = {guideFact(project, solved),
                    solved.use.againstWork == Face::Back ? PaperWords::tr("Back on the work")
                                                         : PaperWords::tr("Layout face on the work"),

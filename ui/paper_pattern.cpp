@@ -89,14 +89,14 @@ void paintBars(QPainter& painter, const PlacedSheet& at) {
     const QColor colour = at.pattern.palette.ink;
     const Printing& printing = at.pattern.printing;
     // In the margin between what may not print and the pattern; inside where there is no margin.
-    const double inset = at.whole ? 4 : -3;
+    const double inset = at.whole ? 12 : -3;
     const double x = at.window.left() + inset;
     const double y = at.window.bottom() - inset;
-    const double room = at.whole ? 24 : 30;
+    const double room = at.whole ? 60 : 30;
     const double level = barLength((at.window.width() - room) / printing.scaleX);
     const double upright = barLength((at.window.height() - room) / printing.scaleY);
     const Lettering letters{kSmall, false, colour};
-    const double in = at.whole ? 12 : 0;
+    const double in = at.whole ? 20 : 0;
     if (level > 0) {
         const QPointF start(at.window.left() + in, y);
         paintBar(painter, start, {1, 0}, {0, -1}, level, printing.scaleX, colour);
@@ -107,7 +107,7 @@ void paintBars(QPainter& painter, const PlacedSheet& at) {
         paintBar(painter, start, {0, -1}, {1, 0}, upright, printing.scaleY, colour);
         Lettering turned = letters;
         turned.turn = 90;
-        writeText(painter, start + QPointF(0, -upright * printing.scaleY - 1.5), barText(upright, printing.scaleY),
+        writeText(painter, start + QPointF(1.8, -upright * printing.scaleY - 1.5), barText(upright, printing.scaleY),
                   turned);
     }
 }
@@ -127,7 +127,7 @@ void paintHead(QPainter& painter, const PlacedSheet& at, std::size_t number) {
                     .arg(sheets.sheets.size())
                     .arg(right);
     }
-    const double y = at.whole ? at.window.top() + 6 : at.window.top() - 2.2;
+    const double y = at.whole ? at.window.top() + 6 : at.window.top() - 1.2;
     const double inset = at.whole ? 8 : 0;
     const double room = at.window.width() - 2 * inset - widthOf(right, letters) - 4;
     Lettering bold = letters;
@@ -150,8 +150,7 @@ void paintJoinMark(QPainter& painter, const PlacedSheet& at, Point place, const 
     Drawing ring;
     ring.marks.emplace_back(Circle{Ink::ReliefHole, {0, 0}, kJoinMark * 0.55, {}});
     paintDrawing(painter, ring, at.pattern.palette, paperView(centre));
-    writeText(painter, centre + QPointF(kJoinMark * 0.5 + 0.3, -kJoinMark * 0.5), name,
-              {kSmall * 0.85, false, colour});
+    writeText(painter, centre - QPointF(0, kJoinMark + 0.6), name, {kSmall * 0.85, false, colour, Anchor::Middle});
 }
 
 /// The neighbour's border as a dashed line, and two named marks in the middle of the overlap.

@@ -25,7 +25,7 @@ QImage pictureOf(const Project& project, const Solved& solved, const std::vector
     const Lettering title{6, true, palette.text};
     const Lettering facts{3.6, false, palette.faint};
     const QStringList unsure = unsureSentences(findings);
-    const double head = kEdge + 17 + (unsure.isEmpty() ? 0 : 12);
+    const double head = kEdge + 22 + (unsure.isEmpty() ? 0 : 12);
     const QRectF frame(kEdge, head, kPaperWidth - 2 * kEdge, kHighest);
     const TwoViews views = twoViews(project, solved, findings, frame, 1);
     const int height = static_cast<int>(std::ceil((views.frame.bottom() + kEdge) * unit));
@@ -36,11 +36,14 @@ QImage pictureOf(const Project& project, const Solved& solved, const std::vector
     painter.scale(unit, unit);
     const double room = kPaperWidth - 2 * kEdge;
     writeText(painter, {kEdge, kEdge + 5}, shortened(titleOf(project), room, title), title);
-    writeText(painter, {kEdge, kEdge + 11.5},
-              shortened(projectFacts(project, solved).join(QLatin1Char(' ')), room, facts), facts);
+    double line = kEdge + 11.5;
+    for (const QString& fact : projectFacts(project, solved)) {
+        writeText(painter, {kEdge, line}, shortened(fact, room, facts), facts);
+        line += facts.height * kLineStep;
+    }
     if (!unsure.isEmpty()) {
         const Lettering large{8, true, palette.stop};
-        writeText(painter, {kEdge, kEdge + 22},
+        writeText(painter, {kEdge, kEdge + 27},
                   shortened(PaperWords::tr("Unsure: do not cut before it is settled"), room, large), large);
     }
     paintTwoViews(painter, views, palette);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper_setting.h"
 
-#include "core/says/length_text.h"
+#include "core/drawing/drawn_size.h"
 #include "core/shop/step_text.h"
 #include "ui/paper_text.h"
 
@@ -88,7 +88,8 @@ void addRouterWords(QStringList& words, const Project& project, const WorkStep& 
 }  // namespace
 
 QString lengthWords(const Project& project, double mm) {
-    return QString::fromStdString(lengthWithUnit(mm, project.units, 1));
+    const QString size = QString::fromStdString(drawnSize(mm, project.units));
+    return project.units == Units::Inches ? PaperWords::tr("%1\"").arg(size) : PaperWords::tr("%1 mm").arg(size);
 }
 
 QString stepTitle(const Project& project, const WorkStep& step) {

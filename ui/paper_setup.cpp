@@ -2,7 +2,6 @@
 #include "ui/paper_setup.h"
 
 #include <algorithm>
-#include <map>
 #include <memory>
 
 #include "ui/paper_column.h"
@@ -110,20 +109,30 @@ class SetupSheet {
     }
 
     void addSteps() {
-        m_column.keepTogether(30);
+        m_column.keepTogether(60);
         heading(PaperWords::tr("Order of work"));
-        m_column.paragraph(PaperWords::tr("%n set-up(s) of the saws.", nullptr, m_order.setups), kBody);
+        m_column.paragraph(setupCount(), kBody);
         m_column.space(2);
         for (const WorkStep& step : m_order.steps) addStep(step);
     }
 
+    [[nodiscard]] QString setupCount() const {
+        const QString count = m_order.setups == 1 ? PaperWords::tr("1 set-up of the saws")
+                                                  : PaperWords::tr("%1 set-ups of the saws").arg(m_order.setups);
+        return m_order.setups == m_order.lowerBound ? PaperWords::tr("%1, the fewest there can be.").arg(count)
+                                                    : PaperWords::tr("%1.").arg(count);
+    }
+
     void addStep(const WorkStep& step) {
-        const QString settings = settingWords(m_project, step).join(QStringLiteral("  \u00b7  "));
+        QStringList words = settingWords(m_project, step);
+        words.replaceInStrings(QStringLiteral(" "), QString(QChar(QChar::Nbsp)));  // a setting stays on one line
+        const QString settings = words.join(QStringLiteral(" \u00b7 "));
         const QString lie = lieWords(step).join(QStringLiteral(" \u00b7 "));
         const QString text = QString::fromStdString(step.text);
         const double height = m_column.paragraphHeight(settings, kSettings, kIndent) +
                               m_column.paragraphHeight(lie, kBody, kIndent) +
-                              m_column.paragraphHeight(text, kBody, kIndent) + 12;
+                              m_column.paragraphHeight(text, kBody, kIndent) +
+                              m_column.paragraphHeight(cautionWords(step), kSmall, kIndent) + 12;
         m_column.keepTogether(std::min(height, m_pageHeight / 2));
         rule();
         m_column.block(0, [x = m_column.left(), number = QString::number(step.number)](QPainter& painter, double top) {
@@ -139,20 +148,19 @@ class SetupSheet {
         if (!lie.isEmpty()) m_column.paragraph(lie, emphasis, kIndent);
         m_column.space(0.6);
         m_column.paragraph(text, kBody, kIndent);
-        addStepCautions(step);
+        m_column.space(0.6);
+        m_column.paragraph(cautionWords(step), kSmall, kIndent);
         m_column.space(2.5);
     }
 
-    void addStepCautions(const WorkStep& step) {
-        if (step.cautions.empty()) return;
+    /// In full where they first apply; a later step with the same ones points back.
+    [[nodiscard]] QString cautionWords(const WorkStep& step) const {
+        if (step.cautions.empty()) return {};
+        const auto first = std::ranges::find(m_order.steps, step.cautions, &WorkStep::cautions);
+        if (first->number != step.number) return PaperWords::tr("Cautions as in step %1.").arg(first->number);
         QStringList sentences;
         for (const std::string& caution : step.cautions) sentences += QString::fromStdString(caution);
-        const QString all = sentences.join(QLatin1Char(' '));
-        const auto [first, isNew] = m_cautionsSaid.emplace(all, step.number);
-        const QString text = isNew ? PaperWords::tr("Caution: %1").arg(all)
-                                   : PaperWords::tr("Cautions as in step %1.").arg(first->second);
-        m_column.space(0.6);
-        m_column.paragraph(text, kSmall, kIndent);
+        return PaperWords::tr("Caution: %1").arg(sentences.join(QLatin1Char(' ')));
     }
 
     void heading(const QString& text) {
@@ -184,7 +192,6 @@ class SetupSheet {
     PaperColumn m_column;
     double m_pageHeight;
     Palette m_palette = paletteOf(PaletteKind::Paper);
-    std::map<QString, int> m_cautionsSaid;
 };
 
 }  // namespace

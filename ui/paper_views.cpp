@@ -54,6 +54,17 @@ void addProjectionLines(TwoViews& views, const Project& project) {
     }
 }
 
+/// The projection lines stop at the titles.
+void writeOnGround(QPainter& painter, QPointF at, const QString& text, const Lettering& lettering,
+                   const Palette& palette) {
+    const double width = widthOf(text, lettering);
+    const double left = lettering.anchor == Anchor::Right ? at.x() - width : at.x();
+    const double room = lettering.height * 0.3;
+    painter.fillRect(QRectF(left - room, at.y() - lettering.height, width + 2 * room, lettering.height + 2 * room),
+                     palette.ground);
+    writeText(painter, at, text, lettering);
+}
+
 }  // namespace
 
 double cutHeight(const Project& project, const Solved& solved) {
@@ -79,8 +90,10 @@ TwoViews twoViews(const Project& project, const Solved& solved, const std::vecto
     layers.markScale = unit / perMm;
     views.plan = planDrawing(project, solved, findings, layers);
     const double past = 6 * layers.markScale;
-    views.plan.marks.emplace_back(
-        Stroke{Ink::CuttingPlane, {-past, views.cutHeight}, {panel.width + past, views.cutHeight}, {}});
+    for (const double x : {-past, panel.width + past / 3}) {  // its ends are enough: the middle is full of sizes
+        views.plan.marks.emplace_back(
+            Stroke{Ink::CuttingPlane, {x, views.cutHeight}, {x + 2 * past / 3, views.cutHeight}, {}});
+    }
     views.side = sideView(project, solved, views.cutHeight, views.exaggeration, layers.markScale);
 
     const double left = frame.left() + (frame.width() - panel.width * perMm) / 2;
@@ -111,11 +124,11 @@ void paintTwoViews(QPainter& painter, const TwoViews& views, const Palette& pale
     View symbolView{{right - 15 * unit, top - 1.4 * unit}, unit, unit, unit, 1, false};
     paintDrawing(painter, projectionSymbol(), palette, symbolView);
     const double sideTitle = views.sideView.origin.y() - 5 * unit;
-    writeText(painter, {left, sideTitle}, PaperWords::tr("Side view at the cutting line"), title);
+    writeOnGround(painter, {left, sideTitle}, PaperWords::tr("Side view at the cutting line"), title, palette);
     const QString heights = views.exaggeration == 1
                                 ? PaperWords::tr("heights true to scale")
                                 : PaperWords::tr("heights %1 times larger").arg(shortNumber(views.exaggeration));
-    writeText(painter, {right, sideTitle}, heights, faint);
+    writeOnGround(painter, {right, sideTitle}, heights, faint, palette);
 }
 
 }  // namespace kerfwall

@@ -13,8 +13,8 @@ namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kArrow = 2.6;
-constexpr double kArrowHalf = 0.55;
+constexpr double kArrow = 2.2;
+constexpr double kArrowHalf = 0.45;
 constexpr double kDimensionText = 3.2;
 constexpr double kPastDimension = 1.5;
 constexpr double kSign = 6;
@@ -35,11 +35,14 @@ class MarkDrawer {
   public:
     MarkDrawer(Surface& surface, const Palette& palette) : m_surface(surface), m_palette(palette) {}
 
-    void operator()(const Area& mark) const {
+    void operator()(const Area& mark) {
         m_surface.begin(mark.ink, mark.id);
         const AreaStyle style = areaStyle(mark.ink, m_palette);
         const LineType type = lineType(mark.ink, m_palette);
-        if (style.fill.isValid()) m_surface.area(mark.loops, style.fill, nullptr);
+        if (style.fill.isValid()) {
+            m_surface.area(mark.loops, style.fill, nullptr);
+            m_fills.push_back({Outline{mark.loops, 0, 0, {}}, style.fill});
+        }
         if (style.hatch.isValid()) {
             const LineType hatching{style.hatch, false, {}};
             const double spacing = style.hatchSpacing * m_surface.markScale();
@@ -96,7 +99,7 @@ class MarkDrawer {
         }
         const QString text = QString::fromStdString(mark.text);
         const double letters = textWidth(text, kDimensionText) * scale;
-        const bool inside = whole > 2.4 * kArrow * scale;
+        const bool inside = whole > 2.1 * kArrow * scale;
         drawArrows(from, to, along, inside, type);
         drawDimensionText(mark, from, to, along, whole > letters + 2.6 * kArrow * scale);
     }
@@ -132,20 +135,31 @@ class MarkDrawer {
             label.anchor = along.x < -0.5 ? Anchor::Right : Anchor::Left;
             label.at = level ? to + beside + drop : label.at + beside;
         }
-        m_surface.text(label, m_palette.text, fits ? haloColour() : QColor());
+        m_surface.text(label, m_palette.text, groundAt(label.at));
     }
 
-    [[nodiscard]] QColor haloColour() const { return m_palette.board; }
+    /// What was filled last at a place: a text's ground there.
+    [[nodiscard]] QColor groundAt(Point place) const {
+        for (std::size_t i = m_fills.size(); i-- > 0;) {
+            if (isInside(m_fills[i].outline, place)) return m_fills[i].colour;
+        }
+        return m_palette.ground;
+    }
 
+    struct Fill {
+        Outline outline;
+        QColor colour;
+    };
     Surface& m_surface;
     const Palette& m_palette;
+    std::vector<Fill> m_fills;
 };
 
 }  // namespace
 
 void drawMarks(Surface& surface, const Drawing& drawing, const Palette& palette) {
-    const MarkDrawer drawer(surface, palette);
-    for (const Mark& mark : drawing.marks) std::visit(drawer, mark);
+    MarkDrawer drawer(surface, palette);
+    for (const Mark& mark : drawing.marks) std::visit([&](const auto& kind) { drawer(kind); }, mark);
 }
 
 void drawSign(Surface& surface, Point at, double size, Severity severity, const std::string& number,

@@ -6,8 +6,10 @@
 namespace kerfwall {
 
 std::string drawnSize(double mm, Units units) {
-    std::string text = lengthText(mm, units, 1);
-    if (units == Units::Millimetres && text.ends_with(".0")) text.resize(text.size() - 2);
+    std::string text = lengthText(mm, units, 2);
+    if (units == Units::Inches) return text;
+    while (text.ends_with('0')) text.pop_back();
+    if (text.ends_with('.')) text.pop_back();
     return text;
 }
 

@@ -7,8 +7,8 @@
 
 namespace kerfwall {
 
-/// A size as a drawing shows it: without unit; whole millimetres without a decimal ("110.0" would read
-/// as a promise of a tenth), inches to the nearest 1/64.
+/// A size as a drawing shows it: without unit; millimetres with as many of two decimals as are needed
+/// ("110.00" would read as a promise), inches to the nearest 1/64.
 [[nodiscard]] std::string drawnSize(double mm, Units units);
 
 }  // namespace kerfwall

@@ -16,6 +16,10 @@ constexpr double kGroundAway = 1.6;
 constexpr double kGroundStep = 4;
 constexpr double kGroundLean = 2.2;
 constexpr double kSquareMark = 5;
+constexpr double kNameHeight = 3;
+constexpr double kNameAway = 10.5;   // from the edge to the reference edge's name
+constexpr double kNameInside = 1.5;
+constexpr double kNameFromEnd = 2;
 
 Point outwards(const Run& edge) { return -1.0 * leftOf(edge.along); }
 
@@ -59,6 +63,21 @@ void addSquareMark(Drawing& drawing, Point corner, Point first, Point second, do
     drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, b, c, "square"});
 }
 
+/// Along the edge near its end: under the ground line, or just inside where the pattern may end at the edge.
+void addReferenceName(Drawing& drawing, const Run& edge, const PlanLayers& layers) {
+    const bool level = edge.along.y == 0;
+    const double scale = layers.markScale;
+    // Read from below or from the right, whichever way the edge runs.
+    const bool forwards = edge.along.x > 0 || edge.along.y > 0;
+    const double away = layers.idsInside ? -kNameInside : kNameAway;
+    // The baseline lies towards the letters' foot: away from the panel below and on the right.
+    const double letters = forwards == layers.idsInside ? 0 : kNameHeight * 0.75;
+    const Point at = edge.start + (edge.length - kNameFromEnd * scale) * edge.along +
+                     (away + (layers.idsInside ? -letters : letters)) * scale * outwards(edge);
+    drawing.marks.emplace_back(Label{Ink::FaintText, at, "reference edge", kNameHeight,
+                                     forwards ? Anchor::Right : Anchor::Left, level ? 0.0 : 90.0, "reference"});
+}
+
 }  // namespace
 
 void addLines(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
@@ -97,6 +116,7 @@ void addReferenceEdge(Drawing& drawing, const Project& project, const PlanLayers
         const Point foot = top + kGroundLean * scale * (out - edge.along);
         drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, top, foot, "reference"});
     }
+    addReferenceName(drawing, edge, layers);
     const SquareCorner square = panel.squareCorner;
     const double size = std::min(kSquareMark * scale, std::min(panel.width, panel.height) / 4);
     const Point in = -1.0 * out;

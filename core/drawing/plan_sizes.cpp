@@ -3,113 +3,171 @@
 #include <cmath>
 #include <set>
 
-#include "core/drawing/plan_parts.h"
 #include "core/drawing/drawn_size.h"
+#include "core/drawing/plan_parts.h"
 
 namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kAway = 11;  // from the opening to its first dimension line
-constexpr double kStep = 8;   // from one dimension line to the next
+constexpr double kAway = 11;       // from the opening to its first dimension line
+constexpr double kStep = 7;        // from one dimension line to the next
+constexpr double kApart = 6;       // dimension lines nearer than this would run into one another
+constexpr double kFromEdge = 3;    // a dimension line keeps this far inside the panel
+constexpr int kMostSteps = 8;
 constexpr std::size_t kMostSizes = 12;
 constexpr double kSquareTo = 1e-9;  // sine of the angle under which a wall counts as along an edge
 
-struct SizeLayout {
-    const Project& project;
-    const SolvedCutout& cutout;
-    double scale = 1;
-    int level = 0;    // dimension lines already laid below the opening
-    int upright = 0;  // ... and to the right of it
+/// A dimension line already laid: its place across, and its span.
+struct Laid {
+    bool level = false;
+    double across = 0;
+    double from = 0;
+    double to = 0;
 };
 
-void addDimension(Drawing& drawing, const SizeLayout& at, Point from, Point to, double offset, double size) {
-    drawing.marks.emplace_back(Dimension{from, to, offset, drawnSize(size, at.project.units), at.cutout.id});
-}
+class SizeLayout {
+  public:
+    SizeLayout(Drawing& drawing, const Project& project, double scale)
+        : m_drawing(drawing), m_project(project), m_scale(scale) {}
 
-/// Both walls upright: the size runs along x, below the opening, in a chain from the panel's left edge.
-void addLevelSize(Drawing& drawing, SizeLayout& at, const Wall& first, const Wall& second) {
-    const double x0 = std::min(first.from.x, second.from.x);
-    const double x1 = std::max(first.from.x, second.from.x);
-    const double low = std::min({first.from.y, first.to.y, second.from.y, second.to.y});
-    const double away = (kAway + kStep * at.level) * at.scale;
-    const bool chain = at.level++ == 0;
-    // Right of +x is down; where the opening stands low on the panel the line goes inside it.
-    const double offset = low > away + 2 * at.scale ? -away : std::min(away, at.cutout.widest / 4);
-    addDimension(drawing, at, {x0, low}, {x1, low}, offset, x1 - x0);
-    if (chain && x0 > 0) addDimension(drawing, at, {0, low}, {x0, low}, offset, x0);
-}
+    void addSizes(const SolvedCutout& cutout);
+    /// From the panel's left and bottom edge to the first walls of each cutout, where there is room.
+    void addChains();
 
-void addUprightSize(Drawing& drawing, SizeLayout& at, const Wall& first, const Wall& second) {
-    const double y0 = std::min(first.from.y, second.from.y);
-    const double y1 = std::max(first.from.y, second.from.y);
-    const double right = std::max({first.from.x, first.to.x, second.from.x, second.to.x});
-    const double away = (kAway + 5 + kStep * at.upright) * at.scale;
-    const bool chain = at.upright++ == 0;
-    const bool room = at.project.panel.width - right > away + 4 * at.scale;
-    const double offset = room ? -away : std::min(away, at.cutout.widest / 4);
-    addDimension(drawing, at, {right, y0}, {right, y1}, offset, y1 - y0);
-    if (chain && y0 > 0) addDimension(drawing, at, {right, 0}, {right, y0}, offset, y0);
-}
+  private:
+    struct Chain {
+        bool level = false;
+        double to = 0;      // from 0 to here
+        double across = 0;  // of the size's own dimension line
+        double foot = 0;    // where the extension line starts
+        std::string id;
+    };
 
-Point footOn(const Wall& wall, Point place) {
-    const Point along = unit(wall.to - wall.from);
-    return wall.from + dot(along, place - wall.from) * along;
+    void addSize(const SolvedCutout& cutout, const FacingSize& size);
+    void addSquareSize(const SolvedCutout& cutout, const Wall& first, const Wall& second, bool level);
+    void addAskewSize(const std::string& id, const Wall& first, const Wall& second, double size);
+    void addSplayedSize(const std::string& id, const Wall& first, const Wall& second,
+                        std::pair<double, double> ends);
+
+    [[nodiscard]] bool isFree(const Laid& laid) const {
+        return std::ranges::none_of(m_laid, [&](const Laid& other) {
+            return other.level == laid.level && std::abs(other.across - laid.across) < kApart * m_scale &&
+                   other.from < laid.to - 1e-6 && laid.from < other.to - 1e-6;
+        });
+    }
+
+    void add(Point from, Point to, double offset, double size, const std::string& id) {
+        m_drawing.marks.emplace_back(Dimension{from, to, offset, drawnSize(size, m_project.units), id});
+    }
+
+    /// Level sizes run along +x, so that below is a negative offset; upright ones along +y, so that the
+    /// right is a negative offset.
+    void addLaid(const Laid& laid, double foot, const std::string& id) {
+        m_laid.push_back(laid);
+        if (laid.level) {
+            add({laid.from, foot}, {laid.to, foot}, laid.across - foot, laid.to - laid.from, id);
+        } else {
+            add({foot, laid.from}, {foot, laid.to}, foot - laid.across, laid.to - laid.from, id);
+        }
+    }
+
+    Drawing& m_drawing;
+    const Project& m_project;
+    double m_scale;
+    std::vector<Laid> m_laid;
+    std::vector<Chain> m_chains;
+};
+
+/// Below the opening or to its right, on the first free line inside the panel; else across its middle.
+void SizeLayout::addSquareSize(const SolvedCutout& cutout, const Wall& first, const Wall& second, bool level) {
+    const auto along = [&](Point place) { return level ? place.x : place.y; };
+    const auto across = [&](Point place) { return level ? place.y : place.x; };
+    Laid laid{level, 0, std::min(along(first.from), along(second.from)),
+              std::max(along(first.from), along(second.from))};
+    const auto ends = {across(first.from), across(first.to), across(second.from), across(second.to)};
+    const double foot = level ? std::min(ends) : std::max(ends);
+    const double outwards = level ? -1 : 1;
+    for (int step = 0; step < kMostSteps; ++step) {
+        laid.across = foot + outwards * (kAway + kStep * step) * m_scale;
+        const double room = level ? laid.across : m_project.panel.width - laid.across;
+        if (room < kFromEdge * m_scale) break;
+        if (!isFree(laid)) continue;
+        addLaid(laid, foot, cutout.id);
+        m_chains.push_back({level, laid.from, laid.across, foot, cutout.id});
+        return;
+    }
+    laid.across = foot - outwards * std::min(kAway * m_scale, cutout.widest / 4);
+    addLaid(laid, laid.across, cutout.id);
 }
 
 /// Askew but parallel: straight across from the middle of the shorter wall.
-void addAskewSize(Drawing& drawing, SizeLayout& at, const Wall& first, const Wall& second, double size) {
+void SizeLayout::addAskewSize(const std::string& id, const Wall& first, const Wall& second, double size) {
     const bool firstShorter = distance(first.from, first.to) < distance(second.from, second.to);
     const Wall& shorter = firstShorter ? first : second;
     const Wall& other = firstShorter ? second : first;
     const Point middle = 0.5 * (shorter.from + shorter.to);
-    addDimension(drawing, at, middle, footOn(other, middle), 0, size);
+    const Point along = unit(other.to - other.from);
+    add(middle, other.from + dot(along, middle - other.from) * along, 0, size, id);
 }
 
-/// Splayed: the size at both ends of the stretch where the walls face each other.
-void addSplayedSize(Drawing& drawing, SizeLayout& at, const Wall& first, const Wall& second,
-                    std::pair<double, double> ends) {
-    const double room = distance(first.from, first.to);
-    const double in = std::min(4 * at.scale, room / 8);
+/// Splayed: square to the first wall at both ends of the stretch where the walls face each other, the
+/// dimension lines drawn a little inside.
+void SizeLayout::addSplayedSize(const std::string& id, const Wall& first, const Wall& second,
+                                std::pair<double, double> ends) {
     const Point along = unit(first.to - first.from);
-    const Point a = first.from + in * along;
-    const Point b = first.to - in * along;
-    addDimension(drawing, at, a, second.to + dot(a - first.from, along) * unit(second.from - second.to), 0,
-                 ends.first);
-    addDimension(drawing, at, b, second.from - in * unit(second.from - second.to), 0, ends.second);
+    const double whole = distance(first.from, first.to);
+    const double one = dot(second.from - first.from, along);
+    const double other = dot(second.to - first.from, along);
+    const double low = std::max(0.0, std::min(one, other));
+    const double high = std::min(whole, std::max(one, other));
+    const double in = std::min(4 * m_scale, (high - low) / 8);
+    const Point a = first.from + low * along;
+    const Point b = first.from + high * along;
+    add(a, a + ends.first * leftOf(along), -in, ends.first, id);
+    add(b, b + ends.second * leftOf(along), in, ends.second, id);
 }
 
-bool isAlong(const Wall& wall, Point direction) {
-    return std::abs(cross(unit(wall.to - wall.from), direction)) < kSquareTo;
-}
-
-void addSize(Drawing& drawing, SizeLayout& at, const FacingSize& size) {
-    const Wall& first = at.cutout.walls[size.firstWall];
-    const Wall& second = at.cutout.walls[size.secondWall];
+void SizeLayout::addSize(const SolvedCutout& cutout, const FacingSize& size) {
+    const Wall& first = cutout.walls[size.firstWall];
+    const Wall& second = cutout.walls[size.secondWall];
+    const Point along = unit(first.to - first.from);
     if (size.atEnds) {
-        addSplayedSize(drawing, at, first, second, *size.atEnds);
-    } else if (isAlong(first, {0, 1})) {
-        addLevelSize(drawing, at, first, second);
-    } else if (isAlong(first, {1, 0})) {
-        addUprightSize(drawing, at, first, second);
+        addSplayedSize(cutout.id, first, second, *size.atEnds);
+    } else if (std::abs(along.x) < kSquareTo) {
+        addSquareSize(cutout, first, second, true);
+    } else if (std::abs(along.y) < kSquareTo) {
+        addSquareSize(cutout, first, second, false);
     } else {
-        addAskewSize(drawing, at, first, second, size.distance);
+        addAskewSize(cutout.id, first, second, size.distance);
+    }
+}
+
+void SizeLayout::addSizes(const SolvedCutout& cutout) {
+    std::set<std::pair<LineId, LineId>> shown;  // walls of the same two lines say the same
+    for (const FacingSize& size : cutout.sizes) {
+        if (shown.size() >= kMostSizes) break;
+        if (size.firstWall >= cutout.walls.size() || size.secondWall >= cutout.walls.size()) continue;
+        if (!shown.insert(std::minmax(size.first, size.second)).second) continue;
+        addSize(cutout, size);
+    }
+}
+
+void SizeLayout::addChains() {
+    std::set<std::pair<bool, double>> shown;
+    for (const Chain& chain : m_chains) {
+        const Laid laid{chain.level, chain.across, 0, chain.to};
+        if (chain.to <= 0 || !isFree(laid) || !shown.emplace(chain.level, chain.to).second) continue;
+        addLaid(laid, chain.foot, chain.id);
     }
 }
 
 }  // namespace
 
 void addSizes(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
-    for (const SolvedCutout& cutout : solved.cutouts) {
-        SizeLayout at{project, cutout, layers.markScale};
-        std::set<std::pair<LineId, LineId>> shown;  // walls of the same two lines say the same
-        for (const FacingSize& size : cutout.sizes) {
-            if (shown.size() >= kMostSizes) break;
-            if (size.firstWall >= cutout.walls.size() || size.secondWall >= cutout.walls.size()) continue;
-            if (!shown.insert(std::minmax(size.first, size.second)).second) continue;
-            addSize(drawing, at, size);
-        }
-    }
+    SizeLayout layout(drawing, project, layers.markScale);
+    for (const SolvedCutout& cutout : solved.cutouts) layout.addSizes(cutout);
+    layout.addChains();
 }
 
 }  // namespace kerfwall

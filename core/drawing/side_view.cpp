@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <optional>
 #include <set>
 
 #include "core/drawing/plan_parts.h"
@@ -18,7 +19,9 @@ constexpr double kLine = 5;        // from one line of text to the next
 constexpr double kBeside = 5;      // from a kerf to its depth's dimension line
 constexpr double kTextHeight = 3.2;
 constexpr double kCentreBeyond = 2;
+constexpr double kDepthText = 14;  // room for a depth's dimension text
 constexpr int kRoundPieces = 48;   // a hole seen end on, drawn taller than wide
+constexpr double kSamePlace = 1e-6;  // mm
 
 using Kind = SectionRun::Kind;
 
@@ -60,40 +63,58 @@ void addWood(SideViewer& view) {
     }
 }
 
+/// The panel before the waste was sawn out: every kerf on the cutting line shows.
+std::vector<SectionRun> allKerfs(const SideViewer& view) {
+    Solved closed = view.solved;
+    closed.cutouts.clear();
+    return sectionAt(view.project, closed, view.height);
+}
+
 /// The kerfs as bands: those in the wood, and those at an opening's walls, where they made the wall.
 void addKerfBands(SideViewer& view) {
-    Solved closed = view.solved;
-    closed.cutouts.clear();  // without openings every kerf on the cutting line shows
-    for (const SectionRun& run : sectionAt(view.project, closed, view.height)) {
+    for (const SectionRun& run : allKerfs(view)) {
         if (run.kind != Kind::Kerf) continue;
         const OutlineLoop loop = rectangleLoop({run.from, view.down(run.depth)}, {run.to, 0});
         view.drawing.marks.emplace_back(Area{Ink::KerfBand, {loop}, run.line});
     }
 }
 
-void addKerfDepth(SideViewer& view) {
-    // Beside the last kerf that has wood on its right: there the texts stand in the section.
-    Solved closed = view.solved;
-    closed.cutouts.clear();
-    double at = -1;
-    for (const SectionRun& run : sectionAt(view.project, closed, view.height)) {
-        if (run.kind != Kind::Kerf || run.depth < view.solved.kerfDepth) continue;
-        const double right = run.to + (kBeside + 9) * view.scale;
-        const bool clear = std::ranges::any_of(view.runs, [&](const SectionRun& wood) {
-            return wood.kind == Kind::Wood && wood.from <= run.to + 1e-6 && wood.to >= right;
+/// Where the kerf's depth is shown: beside a kerf of whole depth, where the wood has room for the texts.
+struct DepthPlace {
+    double x = 0;
+    double offset = 0;
+};
+
+std::optional<DepthPlace> depthPlace(const SideViewer& view) {
+    std::optional<DepthPlace> place;
+    const double room = (kBeside + kDepthText) * view.scale;
+    const auto isWood = [&](double from, double to) {
+        return std::ranges::any_of(view.runs, [&](const SectionRun& run) {
+            return run.kind == Kind::Wood && run.from <= from + kSamePlace && run.to >= to - kSamePlace;
         });
-        if (clear) at = run.to;
+    };
+    for (const SectionRun& run : allKerfs(view)) {
+        if (run.kind != Kind::Kerf || run.depth < view.solved.kerfDepth) continue;
+        // Upward dimensions lie to the right of their places with a negative offset.
+        if (isWood(run.to, run.to + room)) {
+            place = {run.to, -kBeside * view.scale};
+        } else if (!place && isWood(run.from - room, run.from)) {
+            place = {run.from, room};
+        }
     }
-    if (at < 0) return;
+    return place;
+}
+
+void addKerfDepth(SideViewer& view) {
+    const std::optional<DepthPlace> at = depthPlace(view);
+    if (!at) return;
     const double depth = view.solved.kerfDepth;
-    const double offset = -kBeside * view.scale;
-    const Point top{at, 0};
-    const Point floor{at, view.down(depth)};
-    const Point back{at, view.down(view.thickness())};
-    // Upward dimensions lie to the right of their places with a negative offset.
-    view.drawing.marks.emplace_back(Dimension{floor, top, offset, "kerf " + view.text(depth), "kerf"});
+    const Point top{at->x, 0};
+    const Point floor{at->x, view.down(depth)};
+    const Point back{at->x, view.down(view.thickness())};
+    view.drawing.marks.emplace_back(Dimension{floor, top, at->offset, "kerf " + view.text(depth), "kerf"});
     view.drawing.marks.emplace_back(
-        Dimension{back, floor, offset, "web " + view.text(view.thickness() - depth), "web"});
+        Dimension{back, floor, at->offset, "web " + view.text(view.thickness() - depth), "web"});
 }
 
 void addOpeningSizes(SideViewer& view) {
@@ -138,14 +159,7 @@ void addEndOnHole(SideViewer& view, const ClampHole& hole, const std::string& id
         round.push_back({x + hole.diameter / 2 * std::cos(turn),
                          view.down(axis) + hole.diameter / 2 * view.exaggeration * std::sin(turn)});
     }
-    if (cut) {
-        view.drawing.marks.emplace_back(Area{Ink::ClampHole, {polygonLoop(round)}, id});
-        return;
-    }
-    for (int i = 0; i < kRoundPieces; i += 2) {
-        view.drawing.marks.emplace_back(Stroke{Ink::Hidden, round[static_cast<std::size_t>(i)],
-                                               round[static_cast<std::size_t>(i + 1)], id});
-    }
+    view.drawing.marks.emplace_back(Area{cut ? Ink::ClampHole : Ink::Hidden, {polygonLoop(round)}, id});
 }
 
 void addHoleTexts(SideViewer& view, double firstLine) {
