@@ -76,13 +76,13 @@ class BrokenFile : public testing::TestWithParam<BrokenProject> {
   protected:
     const Workbench m_bench;
 
-    void expectRefused(const Run& run) {
-        EXPECT_EQ(run.status, 2) << run.err.constData();
-        EXPECT_EQ(run.out, QByteArray());
-        EXPECT_TRUE(isOneLine(run.err)) << run.err.constData();
-        EXPECT_TRUE(run.err.startsWith("kerfwall: broken.kerfwall: ")) << run.err.constData();
-        EXPECT_TRUE(run.err.contains(GetParam().pointer.c_str())) << run.err.constData();
-        EXPECT_TRUE(run.err.contains(GetParam().says.c_str())) << run.err.constData();
+    void expectRefused(const Answer& answer) {
+        EXPECT_EQ(answer.status, 2) << answer.err.constData();
+        EXPECT_EQ(answer.out, QByteArray());
+        EXPECT_TRUE(isOneLine(answer.err)) << answer.err.constData();
+        EXPECT_TRUE(answer.err.startsWith("kerfwall: broken.kerfwall: ")) << answer.err.constData();
+        EXPECT_TRUE(answer.err.contains(GetParam().pointer.c_str())) << answer.err.constData();
+        EXPECT_TRUE(answer.err.contains(GetParam().says.c_str())) << answer.err.constData();
     }
 };
 
@@ -105,11 +105,11 @@ class UnreadableFile : public testing::Test {
 
     void expectRefused(const QString& name) {
         for (const char* command : {"check", "report"}) {
-            const Run run = m_bench.run({QString::fromLatin1(command), name});
-            EXPECT_EQ(run.status, 2);
-            EXPECT_EQ(run.out, QByteArray());
-            EXPECT_TRUE(isOneLine(run.err)) << run.err.constData();
-            EXPECT_TRUE(run.err.startsWith("kerfwall: " + name.toUtf8() + ": ")) << run.err.constData();
+            const Answer answer = m_bench.run({QString::fromLatin1(command), name});
+            EXPECT_EQ(answer.status, 2);
+            EXPECT_EQ(answer.out, QByteArray());
+            EXPECT_TRUE(isOneLine(answer.err)) << answer.err.constData();
+            EXPECT_TRUE(answer.err.startsWith("kerfwall: " + name.toUtf8() + ": ")) << answer.err.constData();
         }
     }
 };

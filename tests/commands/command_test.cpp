@@ -31,7 +31,7 @@ class Command : public testing::Test {
         m_bench.write(kBroken, soundProjectWith("/panel/width", "-5"));
     }
 
-    [[nodiscard]] Run run(std::initializer_list<const char*> arguments) const {
+    [[nodiscard]] Answer run(std::initializer_list<const char*> arguments) const {
         QStringList list;
         for (const char* argument : arguments) {
             list << QString::fromUtf8(argument);
@@ -39,17 +39,17 @@ class Command : public testing::Test {
         return m_bench.run(list);
     }
 
-    static void expectRefused(const Run& run, const QByteArray& says) {
-        EXPECT_EQ(run.status, 2);
-        EXPECT_EQ(run.out, QByteArray());
-        EXPECT_TRUE(isOneLine(run.err)) << run.err.constData();
-        EXPECT_TRUE(run.err.startsWith("kerfwall: ")) << run.err.constData();
-        EXPECT_TRUE(run.err.contains(says)) << run.err.constData();
+    static void expectRefused(const Answer& answer, const QByteArray& says) {
+        EXPECT_EQ(answer.status, 2);
+        EXPECT_EQ(answer.out, QByteArray());
+        EXPECT_TRUE(isOneLine(answer.err)) << answer.err.constData();
+        EXPECT_TRUE(answer.err.startsWith("kerfwall: ")) << answer.err.constData();
+        EXPECT_TRUE(answer.err.contains(says)) << answer.err.constData();
     }
 };
 
 TEST_F(Command, CheckEndsWithACountAndGivesNought) {
-    const Run done = run({"check", "sound.kerfwall"});
+    const Answer done = run({"check", "sound.kerfwall"});
     EXPECT_EQ(done.status, 0) << done.out.constData();
     EXPECT_EQ(done.err, QByteArray());
     const QList<QByteArray> lines = done.out.trimmed().split('\n');
@@ -63,13 +63,13 @@ TEST_F(Command, CheckEndsWithACountAndGivesNought) {
 
 // Expected from: pencil, 18 - 16 = 2 under the kerfs; web-thin says stop below 3.
 TEST_F(Command, CheckGivesOneWhereAFindingSaysStop) {
-    const Run done = run({"check", "thin.kerfwall"});
+    const Answer done = run({"check", "thin.kerfwall"});
     EXPECT_EQ(done.status, 1);
     EXPECT_TRUE(done.out.contains("thin.kerfwall: stop web-thin")) << done.out.constData();
 }
 
 TEST_F(Command, CheckOfSeveralGivesTheHighestAndCountsEach) {
-    const Run done = run({"check", "thin.kerfwall", "broken.kerfwall", "sound.kerfwall"});
+    const Answer done = run({"check", "thin.kerfwall", "broken.kerfwall", "sound.kerfwall"});
     EXPECT_EQ(done.status, 2);
     EXPECT_TRUE(isOneLine(done.err)) << done.err.constData();
     EXPECT_TRUE(done.err.contains("broken.kerfwall: /panel/width: ")) << done.err.constData();
@@ -80,7 +80,7 @@ TEST_F(Command, CheckOfSeveralGivesTheHighestAndCountsEach) {
 // Expected from: pencil. A lies 140 above the bottom of a panel 400 high and runs along +x: it enters at
 // (0, 140), 400 - 140 = 260 from the top-left corner, where the left edge starts.
 TEST_F(Command, ReportIsJsonAndNothingElse) {
-    const Run done = run({"report", "sound.kerfwall"});
+    const Answer done = run({"report", "sound.kerfwall"});
     EXPECT_EQ(done.status, 0);
     EXPECT_EQ(done.err, QByteArray());
     const json report = json::parse(done.out.toStdString());
@@ -94,7 +94,7 @@ TEST_F(Command, ReportIsJsonAndNothingElse) {
 }
 
 TEST_F(Command, ReportGivesOneWhereAFindingSaysStop) {
-    const Run done = run({"report", "thin.kerfwall"});
+    const Answer done = run({"report", "thin.kerfwall"});
     EXPECT_EQ(done.status, 1);
     EXPECT_TRUE(json::accept(done.out.toStdString()));
 }
@@ -104,7 +104,7 @@ TEST_F(Command, SameProjectSameBytes) {
 }
 
 TEST_F(Command, PublishWritesThePapersWithoutADisplay) {
-    const Run done = run({"publish", "sound.kerfwall", "--to", "new/papers"});
+    const Answer done = run({"publish", "sound.kerfwall", "--to", "new/papers"});
     EXPECT_EQ(done.status, 0) << done.err.constData();
     EXPECT_EQ(done.err, QByteArray());
     const QDir papers(m_bench.path(QStringLiteral("new/papers")));
@@ -141,7 +141,7 @@ TEST_F(Command, PublishOnUnknownPaperIsRefused) {
 }
 
 TEST_F(Command, PublishBelowAFileGivesThreeAndLeavesTheFile) {
-    const Run done = run({"publish", "sound.kerfwall", "--to", "thin.kerfwall/papers"});
+    const Answer done = run({"publish", "sound.kerfwall", "--to", "thin.kerfwall/papers"});
     EXPECT_EQ(done.status, 3);
     EXPECT_EQ(done.out, QByteArray());
     EXPECT_TRUE(isOneLine(done.err)) << done.err.constData();
@@ -156,7 +156,7 @@ TEST_F(Command, PublishOntoADirectoryGivesThreeAndLeavesAllThatWasThere) {
             m_bench.write(QStringLiteral("papers/") + paper, "as it was");
         }
     }
-    const Run done = run({"publish", "sound.kerfwall", "--to", "papers"});
+    const Answer done = run({"publish", "sound.kerfwall", "--to", "papers"});
     EXPECT_EQ(done.status, 3);
     EXPECT_TRUE(isOneLine(done.err)) << done.err.constData();
     for (const QString& paper : kPapers) {
@@ -173,7 +173,7 @@ TEST_F(Command, PublishOntoADirectoryGivesThreeAndLeavesAllThatWasThere) {
 // /dev/full takes no byte (Linux, full(4)).
 TEST_F(Command, AFullDiskGivesThree) {
     for (const char* command : {"check", "report"}) {
-        const Run done = m_bench.run({QString::fromLatin1(command), kSound}, QStringLiteral("/dev/full"));
+        const Answer done = m_bench.run({QString::fromLatin1(command), kSound}, QStringLiteral("/dev/full"));
         EXPECT_EQ(done.status, 3) << command;
         EXPECT_TRUE(isOneLine(done.err)) << done.err.constData();
     }
@@ -186,11 +186,11 @@ TEST_F(Command, HelpAndVersionAnswerEverywhere) {
         if (*command != '\0') {
             arguments << QString::fromLatin1(command);
         }
-        const Run help = m_bench.run(arguments + QStringList{QStringLiteral("--help")});
+        const Answer help = m_bench.run(arguments + QStringList{QStringLiteral("--help")});
         EXPECT_EQ(help.status, 0) << command;
         EXPECT_EQ(help.err, QByteArray());
         EXPECT_TRUE(help.out.contains("publish FILE --to DIR")) << help.out.constData();
-        const Run version = m_bench.run(arguments + QStringList{QStringLiteral("--version")});
+        const Answer version = m_bench.run(arguments + QStringList{QStringLiteral("--version")});
         EXPECT_EQ(version.status, 0) << command;
         EXPECT_TRUE(version.out.startsWith("kerfwall ")) << version.out.constData();
         EXPECT_TRUE(isOneLine(version.out));

@@ -22,7 +22,7 @@ QProcessEnvironment withoutDisplay() {
 
 }  // namespace
 
-Run Workbench::run(const QStringList& arguments, const QString& outFile) const {
+Answer Workbench::run(const QStringList& arguments, const QString& outFile) const {
     QProcess process;
     process.setWorkingDirectory(m_dir.path());
     process.setProcessEnvironment(withoutDisplay());

@@ -10,7 +10,7 @@
 namespace kerfwall {
 
 /// What one run of the program gave.
-struct Run {
+struct Answer {
     int status = -1;  ///< the exit status; -1 where it crashed or did not end
     QByteArray out;
     QByteArray err;
@@ -20,7 +20,7 @@ struct Run {
 class Workbench {
   public:
     /// Standard output goes to `outFile` where one is named.
-    [[nodiscard]] Run run(const QStringList& arguments, const QString& outFile = {}) const;
+    [[nodiscard]] Answer run(const QStringList& arguments, const QString& outFile = {}) const;
 
     void write(const QString& name, std::string_view bytes) const;
     [[nodiscard]] QByteArray read(const QString& name) const;
