@@ -78,7 +78,7 @@ class BrokenFile : public testing::TestWithParam<BrokenProject> {
 
     void expectRefused(const Answer& answer) {
         EXPECT_EQ(answer.status, 2) << answer.err.constData();
-        EXPECT_EQ(answer.out, QByteArray());
+        EXPECT_EQ(answer.out.toStdString(), "");
         EXPECT_TRUE(isOneLine(answer.err)) << answer.err.constData();
         EXPECT_TRUE(answer.err.startsWith("kerfwall: broken.kerfwall: ")) << answer.err.constData();
         EXPECT_TRUE(answer.err.contains(GetParam().pointer.c_str())) << answer.err.constData();
