@@ -25,15 +25,20 @@ Job jobOf(const QString& word) {
 QString wrongFiles(const Request& request) {
     const qsizetype count = request.files.size();
     switch (request.job) {
-        case Job::Check: return count < 1 ? QStringLiteral("check needs at least one project file.") : QString();
-        case Job::Report: return count != 1 ? QStringLiteral("report needs exactly one project file.") : QString();
-        case Job::Publish: return count != 1 ? QStringLiteral("publish needs exactly one project file.") : QString();
+        case Job::Check:
+            return count < 1 ? QStringLiteral("check needs at least one project file.") : QString();
+        case Job::Report:
+            return count != 1 ? QStringLiteral("report needs exactly one project file.") : QString();
+        case Job::Publish:
+            return count != 1 ? QStringLiteral("publish needs exactly one project file.") : QString();
         case Job::Window:
-            return count > 1 ? QStringLiteral("the window opens one project file; the commands are check, report "
-                                              "and publish.")
+            return count > 1 ? QStringLiteral(
+                                   "the window opens one project file; the commands are check, report "
+                                   "and publish.")
                              : QString();
         case Job::Help:
-        case Job::Version: break;
+        case Job::Version:
+            break;
     }
     return {};
 }

@@ -16,9 +16,9 @@ const QString kThin = QStringLiteral("thin.kerfwall");
 const QString kBroken = QStringLiteral("broken.kerfwall");
 
 // The papers of the report, version 1.
-const QStringList kPapers{QStringLiteral("pattern.pdf"), QStringLiteral("pattern.svg"),
+const QStringList kPapers{QStringLiteral("pattern.pdf"),     QStringLiteral("pattern.svg"),
                           QStringLiteral("setup-sheet.pdf"), QStringLiteral("label.pdf"),
-                          QStringLiteral("picture.png"), QStringLiteral("report.json")};
+                          QStringLiteral("picture.png"),     QStringLiteral("report.json")};
 
 class Command : public testing::Test {
   protected:
@@ -119,7 +119,8 @@ TEST_F(Command, PublishTwiceWritesTheSameBytes) {
     ASSERT_EQ(run({"publish", "sound.kerfwall", "--to", "one", "--paper", "letter"}).status, 0);
     ASSERT_EQ(run({"publish", "--paper=letter", "--to=two", "sound.kerfwall"}).status, 0);
     for (const QString& paper : kPapers) {
-        EXPECT_TRUE(m_bench.read(QStringLiteral("one/") + paper) == m_bench.read(QStringLiteral("two/") + paper))
+        EXPECT_TRUE(m_bench.read(QStringLiteral("one/") + paper) ==
+                    m_bench.read(QStringLiteral("two/") + paper))
             << paper.toStdString();
         EXPECT_GT(m_bench.read(QStringLiteral("one/") + paper).size(), 0);
     }
@@ -164,8 +165,8 @@ TEST_F(Command, PublishOntoADirectoryGivesThreeAndLeavesAllThatWasThere) {
             EXPECT_EQ(m_bench.read(QStringLiteral("papers/") + paper), QByteArray("as it was"));
         }
     }
-    EXPECT_EQ(QDir(m_bench.path(QStringLiteral("papers"))).entryList(QDir::AllEntries | QDir::NoDotAndDotDot |
-                                                                    QDir::Hidden)
+    EXPECT_EQ(QDir(m_bench.path(QStringLiteral("papers")))
+                  .entryList(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden)
                   .size(),
               kPapers.size());
 }
