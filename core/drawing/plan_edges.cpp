@@ -19,22 +19,25 @@ constexpr double kGroundStep = 4;
 constexpr double kGroundLean = 2.2;
 constexpr double kSquareMark = 5;
 constexpr double kNameHeight = 3;
-constexpr double kNameAway = 4.8;    // from the edge to the reference edge's name
+constexpr double kNameAway = 4.8;  // from the edge to the reference edge's name
 constexpr double kNameInside = 1.5;
 
 Point outwards(const Run& edge) { return -1.0 * leftOf(edge.along); }
 
-void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const LineMark& mark, double scale) {
+void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const LineMark& mark,
+             double scale) {
     const Run edge = edgeRun(panel, mark.mark.edge);
     const Point at = edge.start + mark.mark.at * edge.along;
     const Point out = outwards(edge);
     drawing.marks.emplace_back(Stroke{Ink::EdgeTick, at, at + kTick * scale * out, line.id});
     const Point flag = at + 0.6 * kTick * scale * out;
     if (mark.wasteToStart) {
-        drawing.marks.emplace_back(Stroke{Ink::WasteTick, flag, flag - kWasteTick * scale * edge.along, line.id});
+        drawing.marks.emplace_back(
+            Stroke{Ink::WasteTick, flag, flag - kWasteTick * scale * edge.along, line.id});
     }
     if (mark.wasteToEnd) {
-        drawing.marks.emplace_back(Stroke{Ink::WasteTick, flag, flag + kWasteTick * scale * edge.along, line.id});
+        drawing.marks.emplace_back(
+            Stroke{Ink::WasteTick, flag, flag + kWasteTick * scale * edge.along, line.id});
     }
 }
 
@@ -132,13 +135,15 @@ void addEdgeMarks(Drawing& drawing, const Project& project, const Solved& solved
     }
 }
 
-void addReferenceEdge(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
+void addReferenceEdge(Drawing& drawing, const Project& project, const Solved& solved,
+                      const PlanLayers& layers) {
     const Panel& panel = project.panel;
     const Run edge = edgeRun(panel, panel.referenceEdge);
     const Point out = outwards(edge);
     const double scale = layers.markScale;
     const Point base = edge.start + kGroundAway * scale * out;
-    drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, base, base + edge.length * edge.along, "reference"});
+    drawing.marks.emplace_back(
+        Stroke{Ink::ReferenceEdge, base, base + edge.length * edge.along, "reference"});
     const double step = std::max(kGroundStep * scale, edge.length / 400);
     for (double at = step / 2; at < edge.length; at += step) {
         const Point top = base + at * edge.along;

@@ -10,10 +10,10 @@ namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kAway = 11;       // from the opening to its first dimension line
-constexpr double kStep = 7;        // from one dimension line to the next
-constexpr double kApart = 6;       // dimension lines nearer than this would run into one another
-constexpr double kFromEdge = 3;    // a dimension line keeps this far inside the panel
+constexpr double kAway = 11;     // from the opening to its first dimension line
+constexpr double kStep = 7;      // from one dimension line to the next
+constexpr double kApart = 6;     // dimension lines nearer than this would run into one another
+constexpr double kFromEdge = 3;  // a dimension line keeps this far inside the panel
 constexpr int kMostSteps = 8;
 constexpr std::size_t kMostSizes = 12;
 constexpr double kSquareTo = 1e-9;  // sine of the angle under which a wall counts as along an edge
@@ -80,7 +80,8 @@ class SizeLayout {
 };
 
 /// Below the opening or to its right, on the first free line inside the panel; else across its middle.
-void SizeLayout::addSquareSize(const SolvedCutout& cutout, const Wall& first, const Wall& second, bool level) {
+void SizeLayout::addSquareSize(const SolvedCutout& cutout, const Wall& first, const Wall& second,
+                               bool level) {
     const auto along = [&](Point place) { return level ? place.x : place.y; };
     const auto across = [&](Point place) { return level ? place.y : place.x; };
     Laid laid{level, 0, std::min(along(first.from), along(second.from)),
