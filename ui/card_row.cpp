@@ -6,7 +6,7 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
-#include "ui/look.h"
+#include "ui/screen_painting.h"
 
 namespace kerfwall {
 namespace {
@@ -87,38 +87,24 @@ void CardRow::paintEvent(QPaintEvent*) {
     paintSign(painter, QRectF(0, 5, kSignRoom, 22));
 }
 
-/// Stop an octagon, care a triangle, note a ring: told apart by shape, not by colour.
+/// The same sign as in the plan, with its number; steps carry their number alone.
 void CardRow::paintSign(QPainter& painter, const QRectF& room) const {
-    const QPointF c = room.center();
-    painter.setBrush(Qt::NoBrush);
+    constexpr double kSign = 17;  // pixels high
     switch (m_text.kind) {
-        case Kind::Stop: {
-            painter.setPen(QPen(colours().stop, 1.8));
-            painter.drawPolygon(QPolygonF({c + QPointF(-3.5, -8), c + QPointF(3.5, -8), c + QPointF(8, -3.5), c + QPointF(8, 3.5),
-                                           c + QPointF(3.5, 8), c + QPointF(-3.5, 8), c + QPointF(-8, 3.5), c + QPointF(-8, -3.5)}));
-            painter.drawLine(c + QPointF(-4, 0), c + QPointF(4, 0));
-            break;
-        }
+        case Kind::Stop:
+            return kerfwall::paintSign(painter, room.center(), kSign, Severity::Stop, m_text.mark, drawingColours());
         case Kind::Care:
-            painter.setPen(QPen(colours().care, 1.8));
-            painter.drawPolygon(QPolygonF({c + QPointF(0, -8), c + QPointF(9, 7), c + QPointF(-9, 7)}));
-            painter.drawLine(c + QPointF(0, -3), c + QPointF(0, 2));
-            painter.drawPoint(c + QPointF(0, 4.5));
-            break;
+            return kerfwall::paintSign(painter, room.center(), kSign, Severity::Care, m_text.mark, drawingColours());
         case Kind::Note:
-            painter.setPen(QPen(colours().faint, 1.6));
-            painter.drawEllipse(c, 5, 5);
-            break;
-        case Kind::Step: {
-            QFont bold = font();
-            bold.setBold(true);
-            painter.setFont(bold);
-            painter.setPen(colours().ink);
-            painter.drawText(room, Qt::AlignCenter, m_text.mark);
-            break;
-        }
-        case Kind::Size: break;
+            return kerfwall::paintSign(painter, room.center(), kSign, Severity::Note, m_text.mark, drawingColours());
+        case Kind::Size: return;
+        case Kind::Step: break;
     }
+    QFont bold = font();
+    bold.setBold(true);
+    painter.setFont(bold);
+    painter.setPen(colours().ink);
+    painter.drawText(room, Qt::AlignCenter, m_text.mark);
 }
 
 void CardRow::mousePressEvent(QMouseEvent*) { Q_EMIT clicked(); }

@@ -118,10 +118,11 @@ std::vector<SizeRow> sizeRows(const Project& project, const Solved& solved) {
 
 std::vector<CardRow::Text> findingTexts(const std::vector<Finding>& findings) {
     std::vector<CardRow::Text> rows;
-    for (const Finding& finding : findings) {
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+        const Finding& finding = findings[i];
         const QString place = placeOf(finding);
         const QString heading = severityText(finding.severity) + (place.isEmpty() ? QString() : QStringLiteral(": ") + place);
-        rows.push_back({kindOf(finding.severity), {}, heading, plain(finding.text)});
+        rows.push_back({kindOf(finding.severity), QString::number(i + 1), heading, plain(finding.text)});
     }
     return rows;
 }

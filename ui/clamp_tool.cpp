@@ -74,7 +74,7 @@ EntryState ClampTool::entry() const {
     if (m_placing) state.sentence = tr("Let go to place the clamp hole. Esc: leave it.");
     else if (!m_trouble.isEmpty()) state.sentence = m_trouble;
     else if (m_under) state.sentence = tr("Click to place a clamp hole at this edge, or drag along it.");
-    else if (!state.fields.empty()) state.sentence = tr("Type the hole's numbers, or click an edge for the next one.");
+    else if (!state.fields.empty()) state.sentence = tr("Press Enter to type the hole's numbers, or click an edge for the next one.");
     else state.sentence = tr("Click an edge of the panel to place a clamp hole, or drag along it.");
     return state;
 }

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "core/geometry/edge_place.h"
 #include "ui/wording.h"
 
 namespace kerfwall {
@@ -26,9 +27,8 @@ std::optional<Project> withHoleField(const Project& project, std::size_t hole, i
     if (hole >= project.clampHoles.size()) return std::nullopt;
     Project next = project;
     ClampHole& of = next.clampHoles[hole];
-    const bool level = of.edge == Edge::Left || of.edge == Edge::Right;
-    const double run = level ? project.panel.height : project.panel.width;
-    const double across = level ? project.panel.width : project.panel.height;
+    const double run = edgeLength(project.panel, of.edge);
+    const double across = edgeLength(project.panel, of.edge == Edge::Bottom || of.edge == Edge::Top ? Edge::Left : Edge::Bottom);
     const auto within = [&](double low, double high) { return value > low && value < high; };
     switch (field) {
         case 0:

@@ -113,7 +113,7 @@ EntryState LayingTool::entry() const {
     if (!m_last.empty() && findLine(m_session.project(), m_last)) {
         EntryState state;
         state.fields = lineFields(m_session.project(), m_last);
-        state.sentence = tr("Line %1 is laid. Type to set it exactly, or drag the next line.").arg(QString::fromStdString(m_last));
+        state.sentence = tr("Line %1 is laid. Press Enter to type where it lies, or drag the next line.").arg(QString::fromStdString(m_last));
         return state;
     }
     return typingEntry();
@@ -211,20 +211,12 @@ InHand LayingTool::inHand() const {
         return shown;
     }
     const Units units = m_session.project().units;
-    const Panel& panel = m_session.project().panel;
-    shown.lines.emplace_back(m_laid->from, m_laid->to);
-    shown.spots = {m_laid->from, m_laid->to};
-    const Edge from = squareEdge(panel);
-    const bool level = std::abs(m_laid->to.x - m_laid->from.x) > std::abs(m_laid->to.y - m_laid->from.y);
-    const bool fromReference = level == (panel.referenceEdge == Edge::Bottom || panel.referenceEdge == Edge::Top);
-    const Edge measured = fromReference ? panel.referenceEdge : from;
-    const auto at = [&](Point place) {
-        return tr("%1 at %2").arg(lengthFor(distanceFromEdge(panel, measured, place), units),
-                                  edgeText(nearestMark(panel, place).edge).section(QLatin1Char(' '), 0, 0));
-    };
+    shown.lines.emplace_back(m_laid->from.place, m_laid->to.place);
+    shown.spots = {m_laid->from.place, m_laid->to.place};
+    const auto at = [&](const LaidEnd& end) { return tr("%1 at the %2").arg(lengthFor(end.at, units), edgeText(end.edge)); };
     const QString angle = m_laid->angle == 0 ? tr("parallel to the %1").arg(edgeText(m_laid->angleFrom))
                                              : tr("%1 to the %2").arg(angleFor(m_laid->angle), edgeText(m_laid->angleFrom));
-    shown.note = angle + QLatin1Char('\n') + at(m_laid->from) + QStringLiteral(", ") + at(m_laid->to);
+    shown.note = angle + QLatin1Char('\n') + at(m_laid->from) + QLatin1Char('\n') + at(m_laid->to);
     shown.noteAt = m_wish.end;
     return shown;
 }

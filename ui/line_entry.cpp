@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/edge_place.h"
 #include "ui/wording.h"
 
 namespace kerfwall {
@@ -76,11 +77,8 @@ std::optional<Project> withLineField(const Project& project, const LineId& id, i
     if (points && points->p == points->q) return std::nullopt;
     if (const auto* marks = std::get_if<ByMarks>(&line->place)) {
         // A mark lies on its edge.
-        const auto size = [&](Edge edge) {
-            return edge == Edge::Bottom || edge == Edge::Top ? next.panel.width : next.panel.height;
-        };
         for (const EdgeMark& mark : {marks->a, marks->b}) {
-            if (mark.at < 0 || mark.at > size(mark.edge)) return std::nullopt;
+            if (mark.at < 0 || mark.at > edgeLength(next.panel, mark.edge)) return std::nullopt;
         }
     }
     return next;

@@ -195,7 +195,6 @@ void MainWindow::setLook(Look look) {
 
 int runWindow(const QString& file) {
     QCoreApplication::setOrganizationName(QStringLiteral("Kerfwall"));
-    QCoreApplication::setApplicationName(QStringLiteral("Kerfwall"));
     takeResources();
     const QVariant look = QSettings().value(QStringLiteral("look"));
     wear(*qApp, static_cast<Look>(std::clamp(look.toInt(), 0, 2)));

@@ -97,11 +97,11 @@ EntryState PickTool::entry() const {
     if (!line.isEmpty()) {
         state.fields = lineFields(m_session.project(), m_selection.line());
         state.sentence = m_moving ? tr("Let go to leave line %1 here. Alt: no snapping. Esc: put it back.").arg(line)
-                                  : tr("Drag line %1, nudge it with the arrow keys, or type where it lies. Del takes it away.").arg(line);
+                                  : tr("Drag line %1, nudge it with the arrow keys, or press Enter to type where it lies. Del takes it away.").arg(line);
     } else if (const auto hole = m_selection.hole()) {
         state.fields = holeFields(m_session.project(), *hole);
         state.sentence = m_moving ? tr("Let go to leave the clamp hole here. Esc: put it back.")
-                                  : tr("Drag the clamp hole along the edge, or type its numbers. Del takes it away.");
+                                  : tr("Drag the clamp hole along the edge, or press Enter to type its numbers. Del takes it away.");
     } else if (!m_selection.cutout().empty()) {
         state.sentence = tr("Cutout %1 is picked. Del marks it waste no more.").arg(QString::fromStdString(m_selection.cutout()));
     } else if (!m_under.empty()) {

@@ -116,28 +116,28 @@ void PlanView::paintPicked(QPainter& painter) const {
         painter.setPen(QPen(colour, 2.5));
         painter.drawLine(m_scale.toScreen(line->from), m_scale.toScreen(line->to));
     };
-    for (const LineId& id : m_pointedOut) bold(id, colours().care);
+    for (const LineId& id : m_pointedOut) bold(id, drawingColours().work);
     if (!m_selection.line().empty()) {
-        bold(m_selection.line(), colours().accent);
+        bold(m_selection.line(), drawingColours().tool);
         if (const SolvedLine* line = findLine(m_session.solved(), m_selection.line())) {
             painter.setPen(Qt::NoPen);
-            painter.setBrush(colours().accent);
+            painter.setBrush(drawingColours().tool);
             for (const Point end : {line->from, line->to}) painter.drawEllipse(m_scale.toScreen(end), 4.5, 4.5);
         }
     }
     painter.setBrush(Qt::NoBrush);
     for (const SolvedCutout& cutout : m_session.solved().cutouts) {
         if (cutout.id != m_selection.cutout()) continue;
-        painter.setPen(QPen(colours().accent, 1.5, Qt::DashLine));
+        painter.setPen(QPen(drawingColours().tool, 1.5, Qt::DashLine));
         for (const auto& face : cutout.faces) painter.drawPolygon(polygonOf(m_scale, face));
     }
     if (const auto hole = m_selection.hole(); hole && *hole < project.clampHoles.size()) {
         const ClampHole& of = project.clampHoles[*hole];
-        painter.setPen(QPen(colours().accent, 2));
+        painter.setPen(QPen(drawingColours().tool, 2));
         painter.drawEllipse(m_scale.toScreen(markPlace(project.panel, {of.edge, of.at})), 7, 7);
     }
     if (m_pointedAt) {
-        painter.setPen(QPen(colours().care, 2));
+        painter.setPen(QPen(drawingColours().work, 2));
         painter.drawEllipse(m_scale.toScreen(*m_pointedAt), 16, 16);
     }
 }
@@ -145,12 +145,12 @@ void PlanView::paintPicked(QPainter& painter) const {
 void PlanView::paintHand(QPainter& painter) const {
     if (!m_tool) return;
     const InHand shown = m_tool->inHand();
-    painter.setPen(QPen(colours().accent, 1.5));
-    painter.setBrush(seeThrough(colours().accent, 50));
+    painter.setPen(QPen(drawingColours().tool, 1.5));
+    painter.setBrush(seeThrough(drawingColours().tool, 50));
     for (const auto& face : shown.faces) painter.drawPolygon(polygonOf(m_scale, face));
-    painter.setPen(QPen(colours().accent, 2));
+    painter.setPen(QPen(drawingColours().tool, 2));
     for (const auto& [from, to] : shown.lines) painter.drawLine(m_scale.toScreen(from), m_scale.toScreen(to));
-    painter.setBrush(colours().accent);
+    painter.setBrush(drawingColours().tool);
     painter.setPen(Qt::NoPen);
     for (const Point spot : shown.spots) painter.drawEllipse(m_scale.toScreen(spot), 4.5, 4.5);
     if (shown.noteAt && !shown.note.isEmpty()) paintNote(painter, *shown.noteAt, shown.note);
@@ -163,7 +163,7 @@ void PlanView::paintNote(QPainter& painter, Point at, const QString& note) const
     if (box.right() > width() - 6) box.moveRight(m_scale.toScreen(at).x() - 16);
     box.moveLeft(std::max(box.left(), kRulerWidth + 4.0));
     box.moveTop(std::max(box.top(), kHeading + kRulerHeight + 4.0));
-    painter.setPen(QPen(colours().accent, 1));
+    painter.setPen(QPen(drawingColours().tool, 1));
     painter.setBrush(colours().column);
     painter.drawRoundedRect(box, 3, 3);
     painter.setPen(colours().ink);
@@ -173,7 +173,7 @@ void PlanView::paintNote(QPainter& painter, Point at, const QString& note) const
 void PlanView::paintKeyPoint(QPainter& painter) const {
     if (!m_keyPoint) return;
     const QPointF at = m_scale.toScreen(*m_keyPoint);
-    painter.setPen(QPen(colours().accent, 1.5));
+    painter.setPen(QPen(drawingColours().tool, 1.5));
     painter.drawLine(at - QPointF(11, 0), at + QPointF(11, 0));
     painter.drawLine(at - QPointF(0, 11), at + QPointF(0, 11));
 }

@@ -8,10 +8,14 @@
 
 namespace kerfwall {
 
+/// The drawing's colours that go with the window's.
+[[nodiscard]] inline Palette drawingColours() {
+    return paletteOf(colours().dark ? PaletteKind::Dark : PaletteKind::Light);
+}
+
 /// Paints a drawing on the screen in the colours worn now.
 inline void paintOnScreen(QPainter& painter, const Drawing& drawing, const ViewScale& scale) {
-    paintDrawing(painter, drawing, paletteOf(colours().dark ? PaletteKind::Dark : PaletteKind::Light),
-                 screenView(scale.origin, scale.perMm));
+    paintDrawing(painter, drawing, drawingColours(), screenView(scale.origin, scale.perMm));
 }
 
 }  // namespace kerfwall

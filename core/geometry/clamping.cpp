@@ -15,7 +15,7 @@ constexpr double kUsualDepth = 50;  // mm; common practice, no source
 /// The mark nearest to a place, on whole steps from the end a maker measures from.
 EdgeMark steppedMark(const Panel& panel, Point place, double step) {
     EdgeMark mark = nearestMark(panel, place);
-    mark.at = std::clamp(std::round(mark.at / step) * step, 0.0, edgeRun(panel, mark.edge));
+    mark.at = std::clamp(std::round(mark.at / step) * step, 0.0, edgeLength(panel, mark.edge));
     return mark;
 }
 
@@ -46,7 +46,7 @@ Project withHoleAt(const Project& project, std::size_t hole, Point place, double
 Project withHoleMoved(const Project& project, std::size_t hole, Point shift) {
     Project next = project;
     ClampHole& moved = next.clampHoles.at(hole);
-    moved.at = std::clamp(moved.at + dot(shift, edgeHeading(moved.edge)), 0.0, edgeRun(project.panel, moved.edge));
+    moved.at = std::clamp(moved.at + dot(shift, edgeHeading(moved.edge)), 0.0, edgeLength(project.panel, moved.edge));
     return next;
 }
 

@@ -6,7 +6,7 @@
 
 namespace kerfwall {
 
-double edgeRun(const Panel& panel, Edge edge) {
+double edgeLength(const Panel& panel, Edge edge) {
     return edge == Edge::Bottom || edge == Edge::Top ? panel.width : panel.height;
 }
 
@@ -33,7 +33,7 @@ Point markPlace(const Panel& panel, const EdgeMark& mark) {
 EdgeMark markOnEdge(const Panel& panel, Edge edge, Point place) {
     const Point start = markPlace(panel, {edge, 0});
     const double at = dot(place - start, edgeHeading(edge));
-    return {edge, std::clamp(at, 0.0, edgeRun(panel, edge))};
+    return {edge, std::clamp(at, 0.0, edgeLength(panel, edge))};
 }
 
 EdgeMark nearestMark(const Panel& panel, Point place) {
@@ -55,7 +55,7 @@ double distanceFromEdge(const Panel& panel, Edge edge, Point place) {
     return 0;
 }
 
-bool isOnPanel(const Panel& panel, Point place) {
+bool liesOnPanel(const Panel& panel, Point place) {
     return place.x >= 0 && place.x <= panel.width && place.y >= 0 && place.y <= panel.height;
 }
 

@@ -8,7 +8,7 @@
 namespace kerfwall {
 
 /// Length of an edge, mm.
-[[nodiscard]] double edgeRun(const Panel& panel, Edge edge);
+[[nodiscard]] double edgeLength(const Panel& panel, Edge edge);
 
 /// Direction of an edge, anticlockwise round the panel; length 1.
 [[nodiscard]] Point edgeHeading(Edge edge);
@@ -26,7 +26,7 @@ namespace kerfwall {
 [[nodiscard]] double distanceFromEdge(const Panel& panel, Edge edge, Point place);
 
 /// True on the panel or its border.
-[[nodiscard]] bool isOnPanel(const Panel& panel, Point place);
+[[nodiscard]] bool liesOnPanel(const Panel& panel, Point place);
 
 /// The edge square to the reference edge at its true corner: the second edge to measure from.
 [[nodiscard]] Edge squareEdge(const Panel& panel);

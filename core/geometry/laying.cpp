@@ -70,6 +70,7 @@ private:
     const SolvedLine* parallelLine(const Held& start, const Held& end) const;
     void moveToTyped(Held& start, Edge from) const;
     Place placeOf(const Held& start, const Held& end, LaidLine& laid, bool heldDirection) const;
+    LaidEnd endAt(Point place) const;
     bool isTaken(const LaidLine& laid) const;
 
     const Panel& m_panel;
@@ -113,7 +114,7 @@ Held Laying::holdEdge(Point place) const {
         }
     }
     offer(markPlace(m_panel, {raw.edge, 0}));
-    offer(markPlace(m_panel, {raw.edge, edgeRun(m_panel, raw.edge)}));
+    offer(markPlace(m_panel, {raw.edge, edgeLength(m_panel, raw.edge)}));
     if (held.onPlace) return held;
     held.place = steppedPlace(foot);
     return held;
@@ -131,7 +132,7 @@ Point Laying::steppedPlace(Point place) const {
 }
 
 Held Laying::hold(Point place) const {
-    const bool inside = isOnPanel(m_panel, place);
+    const bool inside = liesOnPanel(m_panel, place);
     if (inside && m_wish.snap) {
         if (const auto crossing = holdCrossing(place)) return *crossing;
     }
@@ -222,8 +223,8 @@ std::expected<LaidLine, NoLine> Laying::finish(Held start, const Held& end, Poin
     const bool direct = held || !m_parallelTo.empty() || m_wish.distance;
     const auto ends = clipToPanel(m_panel, start.place, direct ? heading : end.place - start.place);
     if (!ends) return std::unexpected(NoLine::OffThePanel);
-    laid.from = ends->first;
-    laid.to = ends->second;
+    laid.from = endAt(ends->first);
+    laid.to = endAt(ends->second);
     laid.place = placeOf(start, end, laid, held.has_value());
     if (isTaken(laid)) return std::unexpected(NoLine::OnALine);
     return laid;
@@ -250,10 +251,16 @@ Place Laying::placeOf(const Held& start, const Held& end, LaidLine& laid, bool h
     return ByMarks{markOnEdge(m_panel, *start.edge, start.place), markOnEdge(m_panel, *end.edge, end.place)};
 }
 
+LaidEnd Laying::endAt(Point place) const {
+    const Edge edge = nearestMark(m_panel, place).edge;
+    const bool alongReference = dot(edgeHeading(edge), edgeHeading(m_panel.referenceEdge)) != 0;
+    return {place, edge, distanceFromEdge(m_panel, alongReference ? m_square : m_panel.referenceEdge, place)};
+}
+
 bool Laying::isTaken(const LaidLine& laid) const {
     return std::ranges::any_of(m_solved.lines, [&](const SolvedLine& line) {
-        const bool same = distance(line.from, laid.from) < kSameLine && distance(line.to, laid.to) < kSameLine;
-        const bool back = distance(line.from, laid.to) < kSameLine && distance(line.to, laid.from) < kSameLine;
+        const bool same = distance(line.from, laid.from.place) < kSameLine && distance(line.to, laid.to.place) < kSameLine;
+        const bool back = distance(line.from, laid.to.place) < kSameLine && distance(line.to, laid.from.place) < kSameLine;
         return same || back;
     });
 }

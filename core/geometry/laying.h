@@ -20,6 +20,14 @@ struct LayingWish {
 };
 inline constexpr double kLooseStep = 0.01;  ///< mm; finer than any pencil, coarse enough to be read
 
+/// Where a laid line meets the panel's border, as a maker sets it off.
+struct LaidEnd {
+    Point place;
+    Edge edge = Edge::Bottom;  ///< on which it lies
+    double at = 0;             ///< mm along it, from the reference edge or the edge square to it
+    bool operator==(const LaidEnd&) const = default;
+};
+
 /// A line as it would be laid.
 struct LaidLine {
     Place place;          ///< ByOffset where it is parallel to an edge or a line, else ByAngle, ByMarks, ByPoints
@@ -27,8 +35,8 @@ struct LaidLine {
     double distance = 0;  ///< mm, where the line begins
     Edge angleFrom = Edge::Bottom;
     double angle = 0;  ///< degrees anticlockwise from that edge, over -90 to 90
-    Point from;        ///< where it enters and leaves the panel, in the direction of the drag
-    Point to;
+    LaidEnd from;      ///< where it enters and leaves the panel, in the direction of the drag
+    LaidEnd to;
     bool operator==(const LaidLine&) const = default;
 };
 

@@ -26,7 +26,7 @@ EdgeMark pushed(const Panel& panel, EdgeMark mark, Point shift, Point heading, d
     const double lean = cross(heading, edge);
     if (std::abs(lean) < kAlongEdge) return mark;
     const double at = mark.at + cross(heading, shift) / lean;
-    return {mark.edge, std::clamp(stepped(at, step), 0.0, edgeRun(panel, mark.edge))};
+    return {mark.edge, std::clamp(stepped(at, step), 0.0, edgeLength(panel, mark.edge))};
 }
 
 struct Move {
@@ -91,7 +91,7 @@ void Move::marks(LayoutLine& line, ByMarks place, const SolvedLine& run) const {
     } else {
         EdgeMark& mark = grip == Grip::From ? place.a : place.b;
         mark = nearestMark(panel, now);
-        mark.at = std::clamp(stepped(mark.at, step), 0.0, edgeRun(panel, mark.edge));
+        mark.at = std::clamp(stepped(mark.at, step), 0.0, edgeLength(panel, mark.edge));
     }
     if (place.a.edge != place.b.edge) line.place = place;
 }

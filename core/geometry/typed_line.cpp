@@ -16,7 +16,7 @@ constexpr double kWidestAngle = 360;
 
 /// The corner at the true end of the reference edge: where makers set off from.
 Point trueCorner(const Panel& panel) {
-    const double at = panel.squareCorner == SquareCorner::End ? edgeRun(panel, panel.referenceEdge) : 0;
+    const double at = panel.squareCorner == SquareCorner::End ? edgeLength(panel, panel.referenceEdge) : 0;
     return markPlace(panel, {panel.referenceEdge, at});
 }
 

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QtTest/QTest>
+
+#include "ui/main_window.h"
+#include "ui/plan_view.h"
+
+namespace kerfwall {
+
+/// A window on a blank sheet of 400 x 250 x 12 and a hand that works in it by real mouse and key events.
+class HandOnSheet : public testing::Test {
+protected:
+    void SetUp() override {
+        QCoreApplication::setOrganizationName(QStringLiteral("KerfwallTest"));
+        QSettings::setDefaultFormat(QSettings::IniFormat);
+        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, m_dir.path());
+        wear(*qApp, Look::Light);
+        m_window.resize(1280, 800);
+        m_window.show();
+        m_window.activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&m_window));
+    }
+
+    const Project& project() { return m_window.session().project(); }
+    QString file(const char* name) { return m_dir.filePath(QString::fromLatin1(name)); }
+    QPoint pixel(Point place) { return m_window.plan().viewScale().toScreen(place).toPoint(); }
+
+    void press(Point place, Qt::KeyboardModifiers keys = Qt::NoModifier) {
+        QTest::mousePress(&m_window.plan(), Qt::LeftButton, keys, pixel(place));
+    }
+    void moveTo(Point place) { QTest::mouseMove(&m_window.plan(), pixel(place)); }
+    void release(Point place, Qt::KeyboardModifiers keys = Qt::NoModifier) {
+        QTest::mouseRelease(&m_window.plan(), Qt::LeftButton, keys, pixel(place));
+    }
+    void drag(Point from, Point to) {
+        press(from);
+        moveTo({(from.x + to.x) / 2, (from.y + to.y) / 2});
+        moveTo(to);
+        release(to);
+    }
+    void click(Point place, Qt::KeyboardModifiers keys = Qt::NoModifier) {
+        moveTo(place);
+        press(place, keys);
+        release(place, keys);
+    }
+    void key(Qt::Key which, Qt::KeyboardModifiers keys = Qt::NoModifier) { QTest::keyClick(&m_window.plan(), which, keys); }
+    void type(const char* name, const char* text) {
+        auto* field = m_window.findChild<QLineEdit*>(QString::fromLatin1(name));
+        ASSERT_TRUE(field) << name;
+        field->setFocus();
+        field->selectAll();
+        QTest::keyClicks(field, QString::fromLatin1(text));
+        QTest::keyClick(field, Qt::Key_Return);
+    }
+    QString sentence() { return m_window.findChild<QLabel*>(QStringLiteral("sentence"))->text(); }
+
+    void layRectangle() {
+        m_window.chooseTool(MainWindow::LayAt);
+        drag({0, 90}, {400, 90});
+        drag({0, 146}, {400, 146});
+        drag({110, 0}, {110, 250});
+        drag({290, 0}, {290, 250});
+    }
+    Place placeOf(const LineId& id) {
+        const LayoutLine* line = findLine(project(), id);
+        EXPECT_TRUE(line) << id;
+        return line ? line->place : Place{};
+    }
+
+    QTemporaryDir m_dir;
+    MainWindow m_window;
+};
+
+}  // namespace kerfwall
