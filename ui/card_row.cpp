@@ -35,10 +35,9 @@ void CardRow::show(const Text& text) {
     m_text = text;
     m_heading->setText(text.heading);
     m_heading->setVisible(!text.heading.isEmpty());
-    m_sentence->setText(text.text);
-    m_sentence->setVisible(!text.text.isEmpty());
+    showWords();
     setAccessibleName((text.mark.isEmpty() ? QString() : text.mark + QStringLiteral(". ")) + text.heading);
-    setAccessibleDescription(text.text);
+    setAccessibleDescription(text.whole.isEmpty() ? text.text : text.whole);
     dress();
     update();
 }
@@ -58,9 +57,16 @@ void CardRow::dress() {
     update();
 }
 
+void CardRow::showWords() {
+    const QString& words = m_chosen && !m_text.whole.isEmpty() ? m_text.whole : m_text.text;
+    m_sentence->setText(words);
+    m_sentence->setVisible(!words.isEmpty());
+}
+
 void CardRow::setChosen(bool chosen) {
     if (chosen == m_chosen) return;
     m_chosen = chosen;
+    showWords();
     update();
 }
 

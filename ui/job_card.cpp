@@ -69,16 +69,18 @@ void JobCard::fill(Section& section, const std::vector<CardRow::Text>& texts) {
 void JobCard::refresh() {
     fill(m_findings, findingTexts(m_session.findings()));
     m_findings.summary->setText(findingSummary(m_session.findings()));
-    fill(m_order, stepTexts(m_session.order()));
+    fill(m_order, stepTexts(m_session.project(), m_session.order()));
     m_order.summary->setText(orderSummary(m_session.order()));
     fill(m_sizes, sizeTexts(m_session.project(), m_session.solved()));
     m_sizes.title->setVisible(!m_session.solved().cutouts.empty());
 }
 
 void JobCard::choose(Section& section, std::size_t row) {
+    const bool again = section.cards.at(row)->isChosen();
     for (Section* each : {&m_findings, &m_order, &m_sizes}) {
-        for (std::size_t i = 0; i < each->cards.size(); ++i) each->cards[i]->setChosen(each == &section && i == row);
+        for (std::size_t i = 0; i < each->cards.size(); ++i) each->cards[i]->setChosen(!again && each == &section && i == row);
     }
+    if (again) return Q_EMIT pointed({}, std::nullopt);
     if (&section == &m_findings && row < m_session.findings().size()) {
         const Finding& finding = m_session.findings()[row];
         if (finding.hole) Q_EMIT holePointed(*finding.hole);

@@ -50,6 +50,12 @@ QString lengthUnitFor(double mm, Units units) {
     return QString::fromStdString(lengthWithUnit(mm, units, decimalsFor(mm), decimalSign()));
 }
 
+QString sizeFor(double mm, Units units) {
+    QString size = lengthFor(mm, units);
+    if (units == Units::Millimetres && size.endsWith(QLatin1Char(decimalSign()) + QStringLiteral("0"))) size.chop(2);
+    return size;
+}
+
 QString angleFor(double degrees) {
     QString number = QString::number(std::round(degrees * 1000) / 1000, 'f', 3);
     while (number.endsWith(QLatin1Char('0'))) number.chop(1);

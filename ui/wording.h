@@ -15,6 +15,9 @@ namespace kerfwall {
 [[nodiscard]] QString lengthFor(double mm, Units units);
 [[nodiscard]] QString lengthUnitFor(double mm, Units units);
 
+/// The same without the zeros a rule does not show: "400", "101.85".
+[[nodiscard]] QString sizeFor(double mm, Units units);
+
 /// "3°", "0.5°".
 [[nodiscard]] QString angleFor(double degrees);
 

@@ -11,6 +11,7 @@
 #include <QtTest/QTest>
 
 #include "ui/main_window.h"
+#include "ui/notice_bar.h"
 #include "ui/plan_view.h"
 
 namespace kerfwall {
