@@ -81,7 +81,7 @@ QString settingText(const Project& project, const WorkStep& step) {
 
 QString taskText(const Project& project, const WorkStep& step) {
     switch (step.task) {
-        case Task::Mark: return text("Mark the edges");
+        case Task::Mark: return step.see.empty() ? text("Check the reference edge") : text("Mark the edges");
         case Task::Bore: return text("Bore the corners");
         case Task::Kerf: return settingText(project, step);
         case Task::Drill: return text("Drill the relief holes");
@@ -107,6 +107,7 @@ QString briefText(const WorkStep& step) {
         return words;
     }
     const QString whole = plain(step.text);
+    if (step.task == Task::Mark && !step.lines.empty()) return text("lines %1, ticks on the waste side").arg(namesOf(step.lines));
     for (qsizetype end = whole.indexOf(QStringLiteral(". ")); end >= 0; end = whole.indexOf(QStringLiteral(". "), end + 1)) {
         // A sentence ends where the next begins with a capital; "8.0 mm" and the like go on.
         if (end + 2 < whole.size() && whole.at(end + 2).isUpper()) return whole.left(end + 1);

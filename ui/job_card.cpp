@@ -21,9 +21,9 @@ JobCard::JobCard(Session& session, QWidget* parent) : QScrollArea(parent), m_ses
     m_column = new QVBoxLayout(sheet);
     m_column->setContentsMargins(14, 12, 14, 16);
     m_column->setSpacing(4);
-    m_findings = makeSection(tr("Mind before cutting"));
-    m_order = makeSection(tr("Order of work"));
-    m_sizes = makeSection(tr("Sizes"));
+    m_findings = makeSection(tr("Mind before cutting"), {});
+    m_order = makeSection(tr("Order of work"), tr("Lay lines from edge to edge and mark the waste between them: the order of work follows."));
+    m_sizes = makeSection(tr("Sizes"), {});
     m_column->addStretch(1);
     setWidget(sheet);
     m_soon.setSingleShot(true);
@@ -33,7 +33,7 @@ JobCard::JobCard(Session& session, QWidget* parent) : QScrollArea(parent), m_ses
     refresh();
 }
 
-JobCard::Section JobCard::makeSection(const QString& title) {
+JobCard::Section JobCard::makeSection(const QString& title, const QString& whenEmpty) {
     Section section;
     auto* head = new QHBoxLayout;
     section.title = new QLabel(title, this);
@@ -47,6 +47,10 @@ JobCard::Section JobCard::makeSection(const QString& title) {
     section.rows = new QVBoxLayout;
     section.rows->setSpacing(2);
     section.rows->setContentsMargins(0, 0, 0, 14);
+    section.empty = new QLabel(whenEmpty, this);
+    section.empty->setObjectName(QStringLiteral("faint"));
+    section.empty->setWordWrap(true);
+    section.rows->addWidget(section.empty);
     m_column->addLayout(section.rows);
     return section;
 }
@@ -60,6 +64,7 @@ void JobCard::fill(Section& section, const std::vector<CardRow::Text>& texts) {
         Section* of = &section;
         connect(row, &CardRow::clicked, this, [this, of, index] { choose(*of, index); });
     }
+    section.empty->setVisible(texts.empty() && !section.empty->text().isEmpty());
     for (std::size_t i = 0; i < section.cards.size(); ++i) {
         if (i < texts.size()) section.cards[i]->show(texts[i]);
         section.cards[i]->setVisible(i < texts.size());
