@@ -23,33 +23,36 @@ void crossStraight(const OutlinePiece& piece, Point origin, Point along, std::ve
     found.push_back(dot(along, piece.from + share * (piece.to - piece.from) - origin));
 }
 
-bool isOnArc(const OutlinePiece& arc, Point place) {
-    const Point start = arc.from - arc.centre;
-    const Point here = place - arc.centre;
-    double turned = std::atan2(cross(start, here), dot(start, here));
-    if (arc.turn == Turn::Right) turned = -turned;
-    if (turned < 0) turned += 2 * std::numbers::pi;
-    return turned <= sweepOf(arc);
-}
-
-/// Parity is kept by the ends, not by the arc test: the ends say how often the arc must cross.
+/// The arc falls into stretches that only rise or only fall over the line; each is crossed as a straight
+/// piece is.
 void crossArc(const OutlinePiece& arc, Point origin, Point along, std::vector<double>& found) {
-    const double h = heightOver(arc.centre, origin, along);
-    if (std::abs(h) >= arc.radius) return;
-    const double half = std::sqrt(arc.radius * arc.radius - h * h);
+    constexpr double kQuarter = std::numbers::pi / 2;
+    const double middle = heightOver(arc.centre, origin, along);
+    const double half = std::sqrt(std::max(0.0, arc.radius * arc.radius - middle * middle));
     const double foot = dot(along, arc.centre - origin);
-    std::vector<double> hits;
-    for (const double t : {foot - half, foot + half}) {
-        if (isOnArc(arc, origin + t * along)) hits.push_back(t);
+    const Point start = arc.from - arc.centre;
+    const double turn = arc.turn == Turn::Left ? 1 : -1;
+    const double first = std::atan2(cross(along, start), dot(along, start));
+    const double last = first + turn * sweepOf(arc);
+    double from = first;
+    double fromHeight = heightOver(arc.from, origin, along);
+    // Highest and lowest places lie at odd quarters from the line's direction.
+    double quarter = 2 * (turn > 0 ? std::floor((first / kQuarter - 1) / 2) + 1
+                                   : std::ceil((first / kQuarter - 1) / 2) - 1) +
+                     1;
+    while (true) {
+        const bool ends = turn * (quarter * kQuarter - last) >= 0;
+        const double to = ends ? last : quarter * kQuarter;
+        const double toHeight =
+            ends ? heightOver(arc.to, origin, along) : middle + arc.radius * std::sin(quarter * kQuarter);
+        if ((fromHeight < 0) != (toHeight < 0)) {
+            found.push_back(foot + (std::cos((from + to) / 2) > 0 ? half : -half));
+        }
+        if (ends) return;
+        from = to;
+        fromHeight = toHeight;
+        quarter += 2 * turn;
     }
-    const bool odd = (heightOver(arc.from, origin, along) < 0) != (heightOver(arc.to, origin, along) < 0);
-    if (odd && hits.size() != 1) {
-        const double a = dot(along, arc.from - origin);
-        const double near = std::abs(a - (foot - half)) < std::abs(a - (foot + half)) ? foot - half : foot + half;
-        hits = {near};
-    }
-    if (!odd && hits.size() == 1) hits.clear();
-    found.insert(found.end(), hits.begin(), hits.end());
 }
 
 }  // namespace
@@ -69,7 +72,8 @@ std::vector<double> crossings(const std::vector<OutlineLoop>& loops, Point origi
     return found;
 }
 
-std::vector<std::pair<Point, Point>> hatchOf(const std::vector<OutlineLoop>& loops, double spacing, double angle) {
+std::vector<std::pair<Point, Point>> hatchOf(const std::vector<OutlineLoop>& loops, double spacing,
+                                             double angle, const std::optional<Box>& within) {
     std::vector<std::pair<Point, Point>> hatch;
     if (!(spacing > 0)) return hatch;
     const double turn = angle * std::numbers::pi / 180;
@@ -84,6 +88,13 @@ std::vector<std::pair<Point, Point>> hatchOf(const std::vector<OutlineLoop>& loo
             low = std::min(low, at - reach);
             high = std::max(high, at + reach);
         }
+    }
+    if (within) {
+        const auto corners = {within->low, within->high, Point{within->low.x, within->high.y},
+                              Point{within->high.x, within->low.y}};
+        const auto over = [across](Point corner) { return dot(across, corner); };
+        low = std::max(low, over(std::ranges::min(corners, {}, over)));
+        high = std::min(high, over(std::ranges::max(corners, {}, over)));
     }
     if (!((high - low) / spacing < kMostLines)) return hatch;
     for (double n = std::ceil(low / spacing); n * spacing < high; ++n) {

@@ -2,7 +2,8 @@
 #include "core/geometry/void_rim.h"
 
 #include <algorithm>
-#include <limits>
+#include <array>
+#include <numbers>
 #include <optional>
 
 #include "core/geometry/tolerance.h"
@@ -148,7 +149,6 @@ class RimBuilder {
             const HalfPlane inside = edgeOf(edge);
             m_outside.push_back({{{inside.origin, -1.0 * inside.direction}}, kFacesOwner});
         }
-        if (m_height == KerfHeight::InBand) return;
         for (const Corner& corner : m_border.corners) {
             if (corner.regime != Regime::Bored || corner.angle >= 180) continue;
             const Point in = unit(corner.point - corner.firstTangent);
@@ -263,7 +263,7 @@ class RimBuilder {
     }
     /// A wall's end, drawn back to where a bore touches it.
     [[nodiscard]] Point trimmed(const std::optional<std::size_t>& corner, Point end, bool arrives) const {
-        if (!corner || m_height == KerfHeight::InBand) return end;
+        if (!corner) return end;
         const Corner& met = m_border.corners[*corner];
         if (met.regime != Regime::Bored || met.angle >= 180) return end;
         return arrives ? met.firstTangent : met.secondTangent;
@@ -371,21 +371,16 @@ class RimBuilder {
         add(std::move(rim));
     }
 
+    /// A bore's whole circle counts, also where it reaches past another wall of the cutout.
     void addBores() {
-        if (m_height == KerfHeight::InBand) return;
         for (std::size_t i = 0; i < m_border.corners.size(); ++i) {
             const Corner& corner = m_border.corners[i];
             if (corner.regime != Regime::Bored || corner.angle >= 180) continue;
             const Point in = unit(corner.point - corner.firstTangent);
             const Point centre = corner.firstTangent + corner.radius * leftOf(in);
-            const Curve whole = arcThrough(centre, corner.radius, corner.firstTangent, corner.secondTangent, true);
-            Spans spans{{0, whole.size}};
-            for (const auto& [part, kerf] : m_bands) takePart(spans, whole, part);
-            for (const ConvexPart& part : m_outside) takePart(spans, whole, part);
-            for (const Spandrel& other : m_spandrels) {
-                if (other.centre != centre) takeInside(spans, whole, other.centre, other.radius);
-            }
-            for (const auto& [a, b] : spans) {
+            const Point start = corner.firstTangent - centre;
+            const Curve whole = arc(centre, corner.radius, std::atan2(start.y, start.x), 2 * std::numbers::pi, true);
+            for (const auto& [a, b] : woodOn(whole)) {
                 if ((b - a) * corner.radius < kBite) continue;
                 Curve piece = whole.part(a, b);
                 piece.tag = m_sides.size();
@@ -395,29 +390,43 @@ class RimBuilder {
         }
     }
 
-    /// Takes out what of an arc lies inside a convex part, deeper than kBite.
-    static void takePart(Spans& spans, const Curve& arc, const ConvexPart& part) {
-        std::vector<double> marks{0, arc.size};
-        for (const HalfPlane& half : part.bounds) meetLine(arc, half.origin, half.direction, marks);
-        std::ranges::sort(marks);
-        for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
-            const Point middle = arc.at((marks[i] + marks[i + 1]) / 2);
-            const bool inside = std::ranges::all_of(part.bounds, [&](const HalfPlane& half) {
-                return cross(half.direction, middle - half.origin) > kBite;
-            });
-            if (inside) takeOut(spans, marks[i], marks[i + 1]);
+    /// The stretches of a bore's circle beyond which wood stands.
+    [[nodiscard]] Spans woodOn(const Curve& circle) const {
+        std::vector<double> marks{0, circle.size};
+        const auto mark = [&](const ConvexPart& part) {
+            for (const HalfPlane& half : part.bounds) meetLine(circle, half.origin, half.direction, marks);
+        };
+        for (const ConvexPart& face : m_faces) mark(face);
+        for (const ConvexPart& part : m_outside) mark(part);
+        for (const auto& [part, kerf] : m_bands) mark(part);
+        for (const Spandrel& bore : m_spandrels) {
+            mark(bore.triangle);
+            if (bore.centre != circle.centre) meetCircle(circle, bore.centre, bore.radius, marks);
         }
+        std::ranges::sort(marks);
+        Spans wood;
+        for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
+            if (!isFree(circle.at((marks[i] + marks[i + 1]) / 2))) addSpan(wood, marks[i], marks[i + 1]);
+        }
+        return wood;
     }
 
-    /// Takes out what of an arc lies inside another bore.
-    static void takeInside(Spans& spans, const Curve& arc, Point centre, double radius) {
-        std::vector<double> marks{0, arc.size};
-        meetCircle(arc, centre, radius, marks);
-        std::ranges::sort(marks);
-        for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
-            const Point middle = arc.at((marks[i] + marks[i + 1]) / 2);
-            if (distance(middle, centre) < radius - kBite) takeOut(spans, marks[i], marks[i + 1]);
-        }
+    static bool isIn(const ConvexPart& part, Point place) {
+        return std::ranges::all_of(part.bounds, [&](const HalfPlane& half) {
+            return cross(half.direction, place - half.origin) > kBite;
+        });
+    }
+
+    /// True where the void goes on round a place, deeper than kBite.
+    [[nodiscard]] bool isFree(Point place) const {
+        const auto holds = [&](const ConvexPart& part) { return isIn(part, place); };
+        const bool inBore = std::ranges::any_of(m_spandrels, [&](const Spandrel& bore) {
+            return distance(bore.centre, place) < bore.radius - kBite;
+        });
+        if (inBore || std::ranges::any_of(m_outside, holds)) return true;
+        if (std::ranges::any_of(m_bands, [&](const auto& band) { return isIn(band.first, place); })) return true;
+        const bool standing = std::ranges::any_of(m_spandrels, [&](const Spandrel& bore) { return isIn(bore.triangle, place); });
+        return !standing && std::ranges::any_of(m_faces, holds);
     }
 
     /// Where the frame cuts through the void it closes it.

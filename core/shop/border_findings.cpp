@@ -76,6 +76,15 @@ std::optional<Border> toOpening(const SolvedCutout& first, const SolvedCutout& s
     return best;
 }
 
+// Where a corner's arc or a hollow stands nearest: the wall it belongs to.
+std::vector<LineId> wallNearest(const SolvedCutout& cutout, Point place) {
+    const auto off = [&](const Wall& wall) {
+        return gapBetween(place, straight(wall.from, wall.to)).distance;
+    };
+    const auto nearest = std::ranges::min_element(cutout.walls, {}, off);
+    return nearest == cutout.walls.end() ? std::vector<LineId>{} : std::vector<LineId>{nearest->line};
+}
+
 std::optional<Finding> thin(const Project& project, const SolvedCutout& cutout,
                             const std::optional<Border>& border, const std::string& neighbour,
                             bool betweenOpenings) {
@@ -89,7 +98,7 @@ std::optional<Finding> thin(const Project& project, const SolvedCutout& cutout,
     finding.code = "border-thin";
     finding.severity = crossed->severity;
     finding.at = 0.5 * (border->gap.first + border->gap.second);
-    finding.lines = border->lines;
+    finding.lines = border->lines.empty() ? wallNearest(cutout, border->gap.first) : border->lines;
     finding.cutout = cutout.id;
     finding.value = left;
     finding.limit = crossed->limit;

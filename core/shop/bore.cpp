@@ -31,10 +31,12 @@ std::string toolText(const Project& project, double radius) {
                sizeText(project, *tool.pivotToNear) + " to the near side of the cut, " +
                sizeText(project, *tool.pivotToFar) + " to its far side.";
     }
-    return "Bore through with a drill or hole saw of " + size + "; there is none on the bench, nor a circle jig's bit.";
+    return "Bore through with a drill or hole saw of " + size +
+           "; there is none on the bench, nor a circle jig's bit.";
 }
 
-WorkStep& stepOf(std::vector<WorkStep>& steps, std::vector<double>& radii, const Project& project, double radius) {
+WorkStep& stepOf(std::vector<WorkStep>& steps, std::vector<double>& radii, const Project& project,
+                 double radius) {
     const auto known = std::ranges::find(radii, radius);
     if (known != radii.end()) {
         return steps[static_cast<std::size_t>(known - radii.begin())];
@@ -61,7 +63,8 @@ Point centreOf(const Corner& corner, double radius) {
 
 BoreTool boreToolFor(const Bench& bench, double radius) {
     BoreTool tool;
-    tool.drill = std::ranges::any_of(bench.bores, [&](double bore) { return std::abs(bore - 2 * radius) <= kSameDrill; });
+    tool.drill = std::ranges::any_of(bench.bores,
+                                     [&](double bore) { return std::abs(bore - 2 * radius) <= kSameDrill; });
     if (!tool.drill && bench.circleBit && *bench.circleBit < radius) {
         tool.pivotToNear = radius - *bench.circleBit;
         tool.pivotToFar = radius;

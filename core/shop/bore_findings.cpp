@@ -2,23 +2,20 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/shop/bore.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
 
 namespace kerfwall {
 namespace {
 
-constexpr double kSameDrill = 0.05;  // mm: two drills are of one size; common practice, no source
-
-bool isAtHand(const Bench& bench, double size) {
-    return std::ranges::any_of(bench.bores, [&](double bore) { return std::abs(bore - size) <= kSameDrill; });
-}
-
 std::string remedy(const Project& project, double radius) {
     const Bench& bench = benchOf(project);
-    if (bench.circleBit && *bench.circleBit < 2 * radius) {
-        return "Rout it on the circle jig with the " + lengthWords(project, *bench.circleBit) +
-               " bit, its centre " + lengthWords(project, radius - *bench.circleBit / 2) + " from the pivot.";
+    const BoreTool tool = boreToolFor(bench, radius);
+    if (tool.pivotToNear && tool.pivotToFar) {
+        return "Rout it on the circle jig: from the pivot " + lengthWords(project, *tool.pivotToNear) +
+               " to the near side of the cut, " + lengthWords(project, *tool.pivotToFar) +
+               " to its far side.";
     }
     if (bench.bores.empty()) {
         return "Add a drill of " + lengthWords(project, 2 * radius) +
@@ -38,7 +35,7 @@ std::vector<Finding> boreFindings(const Project& project, const Solved& solved) 
         std::vector<double> told;
         for (const Corner& corner : cutout.corners) {
             const double radius = corner.boreRadius.value_or(0);
-            if (radius <= solved.bitRadius || isAtHand(benchOf(project), 2 * radius) ||
+            if (radius <= solved.bitRadius || boreToolFor(benchOf(project), radius).drill ||
                 std::ranges::find(told, radius) != told.end()) {
                 continue;
             }

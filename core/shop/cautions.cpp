@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/shop/cautions.h"
 
-#include "core/shop/step_text.h"
+#include "core/says/length_text.h"
 
 namespace kerfwall {
 
@@ -14,7 +14,8 @@ using Sentences = std::vector<std::string>;
 
 constexpr const char* kManual = "The machine's manual, your local rules and your training come first.";
 constexpr const char* kBody =
-    "Protect eyes, ears and lungs, and draw the dust off; the limits for MDF and wood dust differ by country.";
+    "Protect eyes, ears and lungs, and draw the dust off; the limits for MDF and wood dust differ by "
+    "country.";
 
 bool isTableSaw(SawKind kind) {
     return kind == SawKind::RipFence || kind == SawKind::CrosscutSled || kind == SawKind::MitreGauge;
@@ -22,15 +23,17 @@ bool isTableSaw(SawKind kind) {
 
 Sentences tableSawCautions(const Project& project, SawKind kind) {
     Sentences said{
-        "Saw part-depth on the bench only where your rules allow it; where they do not, use the rail or the mitre saw.",
+        "Saw part-depth on the bench only where your rules allow it; where they do not, use the rail or the "
+        "mitre saw.",
         "Unplug the saw to set it.",
         "Use the saw guard as the machine allows, and put the riving knife back after part-depth work.",
         "Keep both hands clear of the face above the hidden blade.",
         "Never cut freehand.",
     };
     if (kind == SawKind::RipFence) {
-        said.push_back("Push the last " + sizeText(project, kPushStickLast) + " of the cut with a push stick at least " +
-                       sizeText(project, kPushStick) + " long.");
+        said.push_back("Push the last " + lengthWithUnit(kPushStickLast, project.units, 0) +
+                       " of the cut with a push stick at least " +
+                       lengthWithUnit(kPushStick, project.units, 0) + " long.");
         said.push_back("The fence must not crowd the blade.");
     }
     return said;
@@ -55,17 +58,25 @@ Sentences taskCautions(Task task) {
     switch (task) {
         case Task::Bore:
         case Task::Drill:
-        case Task::Hole: return {"Clamp the work.", "Unplug the drill to change its bit.", kBody, kManual};
-        case Task::Rough: return {"Clamp the work.", "Unplug the saw to change its blade.", kBody, kManual};
+        case Task::Hole:
+            return {"Clamp the work.", "Unplug the drill to change its bit.", kBody, kManual};
+        case Task::Rough:
+            return {"Clamp the work.", "Unplug the saw to change its blade.", kBody, kManual};
         case Task::Trim:
-            return {"Unplug the router to set it.", "Clamp the work to the bench, or hold it with a push block on the table.",
-                    "Feed against the cutter's turn.", "The speed marked on the cutter wins.", kBody, kManual};
+            return {"Unplug the router to set it.",
+                    "Clamp the work to the bench, or hold it with a push block on the table.",
+                    "Feed against the cutter's turn.",
+                    "The speed marked on the cutter wins.",
+                    kBody,
+                    kManual};
         case Task::Kerf:
             return {"Clamp the panel.", "Never cut freehand.", "Wait for the blade to stop.", kBody, kManual};
-        case Task::Fence: return {"Clamp the work.", kManual};
+        case Task::Fence:
+            return {"Clamp the work.", kManual};
         case Task::Hand:
         case Task::Mark:
-        case Task::Label: break;
+        case Task::Label:
+            break;
     }
     return {};
 }

@@ -166,19 +166,18 @@ std::optional<Finding> overlap(const Project& project, const Solved& solved, con
 std::optional<Finding> pointed(const Project& project, const Solved& solved, const SolvedCutout& cutout,
                                const Corner& corner) {
     const auto crossed = crossedAbove(corner.shortBy, limitsOf("corner-short", project));
-    if (corner.angle >= 180 || !crossed) {
+    // A corner that is bored is wanted as round as it is.
+    if (corner.angle >= 180 || corner.regime == Regime::Bored || !crossed) {
         return std::nullopt;
     }
     Finding finding = atCorner(cutout, corner, "corner-short", crossed->severity);
     finding.value = corner.shortBy;
     finding.limit = crossed->limit;
-    const bool bored = corner.regime == Regime::Bored;
-    const double size = 2 * (bored ? corner.radius : solved.bitRadius) * crossed->limit / corner.shortBy;
+    const double size = 2 * solved.bitRadius * crossed->limit / corner.shortBy;
     finding.text = "The " + cornerName(corner) + " is sharp, " + angleWords(corner.angle) +
                    ": its arc stops " + lengthWords(project, corner.shortBy) +
                    " short of the drawn point, more than " + lengthWords(project, crossed->limit) +
-                   ". Cut the point by hand, or take a " + (bored ? "bore" : "bit") + " of " +
-                   atMostWords(project, size) + " or less.";
+                   ". Cut the point by hand, or take a bit of " + atMostWords(project, size) + " or less.";
     return finding;
 }
 

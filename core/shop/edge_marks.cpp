@@ -13,13 +13,17 @@ std::string squareText(const Panel& panel) {
     const std::string atStart = cornerWord(reference, previousOf(reference));
     const std::string atEnd = cornerWord(reference, nextOf(reference));
     switch (panel.squareCorner) {
-        case SquareCorner::Start: return " Check with a square that the " + atStart + " is a true right angle.";
-        case SquareCorner::End: return " Check with a square that the " + atEnd + " is a true right angle.";
+        case SquareCorner::Start:
+            return " Check with a square that the " + atStart + " is a true right angle.";
+        case SquareCorner::End:
+            return " Check with a square that the " + atEnd + " is a true right angle.";
         case SquareCorner::Both:
-            return " Check with a square that the " + atStart + " and the " + atEnd + " are true right angles.";
+            return " Check with a square that the " + atStart + " and the " + atEnd +
+                   " are true right angles.";
         case SquareCorner::None:
             return " No corner is said to be true: only the " + edgeWord(reference) + " edge may be used.";
-        case SquareCorner::All: break;
+        case SquareCorner::All:
+            break;
     }
     return " Check with a square that all four corners are true right angles, and measure both sizes.";
 }
@@ -28,7 +32,6 @@ WorkStep trueStep(const Project& project) {
     const Panel& panel = project.panel;
     WorkStep step;
     step.task = Task::Mark;
-    step.against = panel.referenceEdge;
     step.text = "Check the " + edgeWord(panel.referenceEdge) +
                 " edge with a straightedge and true it: a factory edge is no reference until it is checked." +
                 squareText(panel);

@@ -29,7 +29,8 @@ WorkStep holeStep(const Project& project, const std::vector<ClampHole>& holes) {
     step.text = "Drill " + std::string(holes.size() > 1 ? "clamp holes" : "a clamp hole") + " of " +
                 sizeText(project, first.diameter) + " into the " + edgeWord(first.edge) + " edge, " +
                 sizeText(project, first.depth) + " deep to the drill's point by the depth stop, the axis " +
-                sizeText(project, heightOf(project, first)) + " below the layout face: " + listText(places) + ".";
+                sizeText(project, heightOf(project, first)) + " below the layout face: " + listText(places) +
+                ".";
     step.cautions = taskCautions(Task::Hole);
     return step;
 }
@@ -71,12 +72,12 @@ std::vector<WorkStep> fenceSteps(const Project& project) {
         if (const LineId* line = std::get_if<LineId>(&fence.along)) {
             step.lines = {*line};
         }
-        step.text = std::string("Fix a ") + (fence.kind == FenceKind::Stop ? "stop" : "straight fence") + " of " +
-                    sizeText(project, fence.width) + " by " + sizeText(project, fence.height) + " to the " +
-                    (step.faceUp ? "layout" : "back") + " face, the face the work touches " +
+        step.text = std::string("Fix a ") + (fence.kind == FenceKind::Stop ? "stop" : "straight fence") +
+                    " of " + sizeText(project, fence.width) + " by " + sizeText(project, fence.height) +
+                    " to the " + (step.faceUp ? "layout" : "back") + " face, the face the work touches " +
                     sizeText(project, fence.offset) + " to the left of " + baseText(fence.along) + ", from " +
-                    sizeText(project, fence.from) + " to " + sizeText(project, fence.to) + " along it, its body on the " +
-                    sideWord(fence.body) + " of that face.";
+                    sizeText(project, fence.from) + " to " + sizeText(project, fence.to) +
+                    " along it, its body on the " + sideWord(fence.body) + " of that face.";
         if (fence.groove > 0) {
             step.text += " It stands in a groove " + sizeText(project, fence.groove) + " deep.";
         }
@@ -89,10 +90,11 @@ WorkStep labelStep(const Project& project, const Solved& solved) {
     const UseAnswer& use = solved.use;
     WorkStep step;
     step.task = Task::Label;
-    step.text = "Write on the template: " + (project.title.empty() ? std::string("what it is for") : project.title) +
-                "; " + (project.use.byBush ? "guide bush " : "bearing ") + sizeText(project, use.guide) + ", cutter " +
-                sizeText(project, use.cutter) + "; " + (use.againstWork == Face::Back ? "back" : "layout face") +
-                " on the work.";
+    step.text =
+        "Write on the template: " + (project.title.empty() ? std::string("what it is for") : project.title) +
+        "; " + (project.use.byBush ? "guide bush " : "bearing ") + sizeText(project, use.guide) +
+        ", cutter " + sizeText(project, use.cutter) + "; " +
+        (use.againstWork == Face::Back ? "back" : "layout face") + " on the work.";
     return step;
 }
 

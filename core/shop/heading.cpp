@@ -17,20 +17,28 @@ Edge turned(Edge edge, std::size_t quarters) {
 
 Point directionOf(Edge edge) {
     switch (edge) {
-        case Edge::Bottom: return {1, 0};
-        case Edge::Right: return {0, 1};
-        case Edge::Top: return {-1, 0};
-        case Edge::Left: break;
+        case Edge::Bottom:
+            return {1, 0};
+        case Edge::Right:
+            return {0, 1};
+        case Edge::Top:
+            return {-1, 0};
+        case Edge::Left:
+            break;
     }
     return {0, -1};
 }
 
 Point startOf(Edge edge, const Panel& panel) {
     switch (edge) {
-        case Edge::Bottom: return {0, 0};
-        case Edge::Right: return {panel.width, 0};
-        case Edge::Top: return {panel.width, panel.height};
-        case Edge::Left: break;
+        case Edge::Bottom:
+            return {0, 0};
+        case Edge::Right:
+            return {panel.width, 0};
+        case Edge::Top:
+            return {panel.width, panel.height};
+        case Edge::Left:
+            break;
     }
     return {0, panel.height};
 }
@@ -45,10 +53,14 @@ Edge previousOf(Edge edge) { return turned(edge, 3); }
 
 double depthFrom(Edge edge, Point place, const Panel& panel) {
     switch (edge) {
-        case Edge::Bottom: return place.y;
-        case Edge::Right: return panel.width - place.x;
-        case Edge::Top: return panel.height - place.y;
-        case Edge::Left: break;
+        case Edge::Bottom:
+            return place.y;
+        case Edge::Right:
+            return panel.width - place.x;
+        case Edge::Top:
+            return panel.height - place.y;
+        case Edge::Left:
+            break;
     }
     return place.x;
 }

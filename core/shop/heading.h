@@ -12,6 +12,9 @@ namespace kerfwall {
 /// thousandth of the finest thing a saw can be set to.
 inline constexpr double kSameHeading = 1e-4;
 
+/// A place this close to the panel's edge lies on it, mm.
+inline constexpr double kAtTheEdge = 1e-6;
+
 /// How a line runs as seen from an edge.
 enum class Heading { Along, Square, Askew };
 

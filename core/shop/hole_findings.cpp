@@ -6,9 +6,9 @@
 #include "core/geometry/edge_name.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
+#include "core/shop/kerf_over_hole.h"
 #include "core/shop/limits.h"
 #include "core/shop/panel_edges.h"
-#include "core/shop/plan_bands.h"
 
 namespace kerfwall {
 namespace {
@@ -77,63 +77,61 @@ std::optional<Finding> through(const Project& project, const Solved& solved, std
     return finding;
 }
 
-// --- hole-kerf and the kerfs above a hole ---------------------------------------------------------
+// --- hole-kerf ----------------------------------------------------------------------------------
 
-// The hole's width in plan at the height of a kerf's floor; 0 where the floor lies above the hole.
-double widthAtFloor(const Panel& panel, const ClampHole& hole, double floor) {
-    const double radius = hole.diameter / 2;
-    const double above = heightOf(panel, hole) - floor;
-    if (above >= radius) {
-        return 0;
+// The kerfs that run into the hole.
+std::vector<KerfOver> kerfsInto(const Project& project, const Solved& solved, const ClampHole& hole) {
+    const double begins = heightOf(project.panel, hole) - hole.diameter / 2;
+    std::vector<KerfOver> into;
+    for (const SolvedLine& line : solved.lines) {
+        for (const Kerf& kerf : line.kerfs) {
+            const KerfOver over{&line, &kerf, widthAtFloor(project.panel, hole, kerf.depth)};
+            if (kerf.depth > begins + kOnLimit && crossesHole(project.panel, hole, hole.depth, over)) {
+                into.push_back(over);
+            }
+        }
     }
-    return above <= 0 ? hole.diameter : 2 * std::sqrt((radius - above) * (radius + above));
+    return into;
 }
 
-bool crosses(const Project& project, const ClampHole& hole, const SolvedLine& line, const Kerf& kerf,
-             double width) {
-    const OutlinePiece axis = axisOf(project.panel, hole);
-    return width > 0 && hole.depth > 0 &&
-           overlapInPlan(stripRound(axis.from, axis.to, width),
-                         bandOf(line, kerf, kerf.fullFrom, kerf.fullTo));
+std::string kerfRemedy(const Project& project, const ClampHole& hole, const KerfOver& first, double clear) {
+    const double wood = startingLimits("hole-wall", project).care.value_or(0);
+    const double lower = first.kerf->depth + wood + hole.diameter / 2;
+    if (lower + hole.diameter / 2 + wood <= project.panel.thickness) {
+        return "Drill it with its axis " + atLeastWords(project, lower) +
+               " below the layout face, or move it clear of the kerf.";
+    }
+    if (clear > hole.diameter) {
+        return "Drill it " + atMostWords(project, clear) + " deep or less, to end short of the kerf.";
+    }
+    return "Move it along the edge by up to " + atLeastWords(project, hole.diameter + first.kerf->width) +
+           ", clear of the kerf.";
 }
 
 std::optional<Finding> kerfed(const Project& project, const Solved& solved, std::size_t index) {
     const ClampHole& hole = project.clampHoles[index];
     const double begins = heightOf(project.panel, hole) - hole.diameter / 2;
-    std::vector<LineId> lines;
-    const Kerf* deepest = nullptr;
-    for (const SolvedLine& line : solved.lines) {
-        for (const Kerf& kerf : line.kerfs) {
-            const double width =
-                kerf.depth > begins + kOnLimit ? widthAtFloor(project.panel, hole, kerf.depth) : 0;
-            if (!crosses(project, hole, line, kerf, width)) {
-                continue;
-            }
-            if (std::ranges::find(lines, line.id) == lines.end()) {
-                lines.push_back(line.id);
-            }
-            deepest = deepest == nullptr || kerf.depth > deepest->depth ? &kerf : deepest;
-        }
-    }
-    if (deepest == nullptr) {
+    const std::vector<KerfOver> into = kerfsInto(project, solved, hole);
+    if (into.empty()) {
         return std::nullopt;
     }
+    const auto depthOf = [&](const KerfOver& over) { return clearDepth(project.panel, hole, over); };
+    const KerfOver first = *std::ranges::min_element(into, {}, depthOf);
+    const OutlinePiece axis = axisOf(project.panel, hole);
     Finding finding = about(project, index, "hole-kerf", Severity::Care);
-    finding.lines = lines;
-    finding.value = deepest->depth;
+    finding.at = axis.from + depthOf(first) * unit(axis.to - axis.from);
+    for (const KerfOver& over : into) {
+        if (std::ranges::find(finding.lines, over.line->id) == finding.lines.end()) {
+            finding.lines.push_back(over.line->id);
+        }
+    }
+    finding.value = first.kerf->depth;
     finding.limit = begins;
-    finding.text = "The kerf of " + listWords(lines) + ", " + lengthWords(project, deepest->depth) +
-                   " deep, runs into clamp hole " + (hole.id.empty() ? std::to_string(index + 1) : hole.id) +
-                   ", which begins " + lengthWords(project, begins) + " below the layout face. ";
-    const double lower =
-        deepest->depth + startingLimits("hole-wall", project).care.value_or(0) + hole.diameter / 2;
-    const double under = project.panel.thickness - lower - hole.diameter / 2;
-    finding.text += under >= startingLimits("hole-wall", project).care.value_or(0)
-                        ? "Drill it with its axis " + atLeastWords(project, lower) +
-                              " below the layout face, or move it clear of the kerf."
-                        : "Move it along the edge by " +
-                              atLeastWords(project, hole.diameter + deepest->width) +
-                              " or more to clear the kerf, or end it short of it.";
+    finding.text = "The kerf of " + listWords(finding.lines) + ", " +
+                   lengthWords(project, first.kerf->depth) + " deep, runs into clamp hole " +
+                   (hole.id.empty() ? std::to_string(index + 1) : hole.id) + ", which begins " +
+                   lengthWords(project, begins) + " below the layout face. " +
+                   kerfRemedy(project, hole, first, depthOf(first));
     return finding;
 }
 
@@ -156,7 +154,8 @@ void keepUnderKerfs(Wood& least, const Project& project, const Solved& solved, c
     const double begins = heightOf(project.panel, hole) - hole.diameter / 2;
     for (const SolvedLine& line : solved.lines) {
         for (const Kerf& kerf : line.kerfs) {
-            if (kerf.depth <= begins + kOnLimit && crosses(project, hole, line, kerf, hole.diameter)) {
+            if (kerf.depth <= begins + kOnLimit &&
+                crossesHole(project.panel, hole, hole.depth, {&line, &kerf, hole.diameter})) {
                 keepLess(least, {begins - kerf.depth, "between it and the kerf of " + line.id, false});
             }
         }

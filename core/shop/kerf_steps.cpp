@@ -120,7 +120,8 @@ std::vector<EdgeMark> marksInView(const SolvedLine& line, const Way& way) {
             free.push_back(mark.mark);
         }
     }
-    const auto leading = std::ranges::find(free, way.leads, [](const EdgeMark& mark) { return std::optional(mark.edge); });
+    const auto leading =
+        std::ranges::find(free, way.leads, [](const EdgeMark& mark) { return std::optional(mark.edge); });
     if (way.against && leading != free.end()) {
         return {*leading};
     }

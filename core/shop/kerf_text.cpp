@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/shop/kerf_text.h"
 
+#include <cmath>
+
 #include "core/shop/heading.h"
 #include "core/shop/lie.h"
 #include "core/shop/rail_setting.h"
@@ -27,8 +29,10 @@ std::string stopText(const Told& told) {
         return " Set no stop: bring each line's mark to the blade.";
     }
     return " Set the stop on the " + sideWord(*way.stopSide) + " of the blade, " +
-           sizeText(told.project, *way.setting.stop) + " from its face to the nearer face of the blade, and hold the "
-           "panel's " + edgeWord(*way.stopEdge) + " edge to it.";
+           sizeText(told.project, *way.setting.stop) +
+           " from its face to the nearer face of the blade, and hold the "
+           "panel's " +
+           edgeWord(*way.stopEdge) + " edge to it.";
 }
 
 std::string ripText(const Told& told) {
@@ -56,14 +60,17 @@ std::string sledText(const Told& told) {
     const Way& way = told.way;
     std::string text = "On the crosscut sled (" + told.saw.id + ") set the blade " +
                        sizeText(told.project, *way.setting.bladeHeight) + " above the table, " +
-                       sizeText(told.project, *way.setting.bladeHeight - told.saw.base) + " above the sled's base of " +
-                       sizeText(told.project, told.saw.base) + ". Lay the panel layout face down with its " +
-                       edgeWord(*way.against) + " edge on the sled's fence, which is " +
-                       (told.saw.fenceFar ? "far from" : "near to") + " you; the " + edgeWord(*way.leads) + " edge leads.";
+                       sizeText(told.project, *way.setting.bladeHeight - told.saw.base) +
+                       " above the sled's base of " + sizeText(told.project, told.saw.base) +
+                       ". Lay the panel layout face down with its " + edgeWord(*way.against) +
+                       " edge on the sled's fence, which is " + (told.saw.fenceFar ? "far from" : "near to") +
+                       " you; the " + edgeWord(*way.leads) + " edge leads.";
     if (way.setting.wedge) {
-        text += " Put a wedge between panel and fence that rises " + sizeText(told.project, way.setting.wedge->rise) +
-                " over " + sizeText(told.project, way.setting.wedge->length) + ", so that the panel's " +
-                edgeWord(wedgeEnd(told.saw, way)) + " end stands off: the panel is turned " + turnText(*way.turn) + ".";
+        text += " Put a wedge between panel and fence that rises " +
+                sizeText(told.project, way.setting.wedge->rise) + " over " +
+                sizeText(told.project, way.setting.wedge->length) + ", so that the panel's " +
+                edgeWord(wedgeEnd(told.saw, way)) + " end stands off: the panel is turned " +
+                turnText(*way.turn) + ".";
     }
     return text + stopText(told);
 }
@@ -73,8 +80,8 @@ std::string gaugeText(const Told& told) {
     std::string text = "On the table saw with the mitre gauge (" + told.saw.id + ") set the blade " +
                        sizeText(told.project, *way.setting.bladeHeight) + " above the table";
     if (way.turn) {
-        text += " and turn the gauge " + degreesText(*way.setting.angle) + " from square, " + turnText(*way.turn) +
-                ", its " + sideWord(*way.turn) + " end towards you";
+        text += " and turn the gauge " + degreesText(*way.setting.angle) + " from square, " +
+                turnText(*way.turn) + ", its " + sideWord(*way.turn) + " end towards you";
     } else {
         text += " and the gauge square";
     }
@@ -90,14 +97,16 @@ std::string plungeText(const Told& told, const SolvedLine& line, bool pushedAlon
     const double last = pushedAlong ? marks.surfaceTo : marks.surfaceFrom;
     const double fullFirst = pushedAlong ? marks.fullFrom : marks.fullTo;
     const double fullLast = pushedAlong ? marks.fullTo : marks.fullFrom;
-    const bool enters = first == (pushedAlong ? 0 : run) && fullFirst == first;
-    const bool leaves = last == (pushedAlong ? run : 0) && fullLast == last;
+    const bool enters = std::abs(fullFirst - (pushedAlong ? 0 : run)) < kAtTheEdge;
+    const bool leaves = std::abs(fullLast - (pushedAlong ? run : 0)) < kAtTheEdge;
     std::string text = " Measure along " + line.id + " from where the saw starts on the " +
                        edgeWord(told.way.leads.value_or(told.project.panel.referenceEdge)) + " edge: ";
     text += enters ? "enter at the edge at full depth"
-                   : "plunge so that the blade meets the face at " + at(first) + " and is at full depth at " + at(fullFirst);
+                   : "plunge so that the blade meets the face at " + at(first) + " and is at full depth at " +
+                         at(fullFirst);
     text += leaves ? "; saw on out of the panel."
-                   : "; stop with the blade at full depth at " + at(fullLast) + ", its run out ending at " + at(last) + ".";
+                   : "; stop with the blade at full depth at " + at(fullLast) + ", its run out ending at " +
+                         at(last) + ".";
     return text;
 }
 
@@ -122,8 +131,8 @@ std::string mitreText(const Told& told, const SolvedLine& line, bool towardsEnd)
     std::string text = "On the sliding mitre saw (" + told.saw.id + ") set the depth stop to a kerf of " +
                        sizeText(told.project, *way.setting.depth);
     if (way.turn) {
-        text += " and turn its arm " + degreesText(*way.setting.angle) + " from square, " + turnText(*way.turn) +
-                ", its handle to the " + sideWord(otherSide(*way.turn));
+        text += " and turn its arm " + degreesText(*way.setting.angle) + " from square, " +
+                turnText(*way.turn) + ", its handle to the " + sideWord(otherSide(*way.turn));
     }
     text += ". Lay the panel layout face up with its " + edgeWord(*way.against) + " edge to the fence";
     if (way.setting.spacer) {
@@ -137,11 +146,16 @@ std::string mitreText(const Told& told, const SolvedLine& line, bool towardsEnd)
 std::string settingText(const Told& told, const SolvedLine& line, const Kerf& kerf) {
     const KerfAsked asked = askedOf(line, kerf);
     switch (told.saw.kind) {
-        case SawKind::RipFence: return ripText(told);
-        case SawKind::CrosscutSled: return sledText(told);
-        case SawKind::MitreGauge: return gaugeText(told);
-        case SawKind::GuideRail: return railText(told, line, isPushedAlong(told.saw, asked));
-        case SawKind::SlidingMitre: break;
+        case SawKind::RipFence:
+            return ripText(told);
+        case SawKind::CrosscutSled:
+            return sledText(told);
+        case SawKind::MitreGauge:
+            return gaugeText(told);
+        case SawKind::GuideRail:
+            return railText(told, line, isPushedAlong(told.saw, asked));
+        case SawKind::SlidingMitre:
+            break;
     }
     // The sliding saw starts at the edge far from its fence.
     const Point inward = leftOf(directionOf(*told.way.against));
@@ -156,7 +170,8 @@ std::string marksText(const Project& project, const Solved& solved, const std::v
         for (const EdgeMark& mark : marksInView(line, planned[i].way)) {
             marks.push_back(markText(project, mark));
         }
-        text += (i > 0 ? "; " : " ") + line.id + " to its mark" + (marks.size() > 1 ? "s " : " ") + listText(marks);
+        text += (i > 0 ? "; " : " ") + line.id + " to its mark" + (marks.size() > 1 ? "s " : " ") +
+                listText(marks);
     }
     return text + ", the kerf on the ticked side of the line.";
 }

@@ -43,8 +43,8 @@ struct Setting {
     std::optional<double> depth;
     std::optional<PlungeMarks> plunge;
     std::optional<double> spacer;
-    std::optional<double> bearing;  ///< trimming: bearing's lower end above the table, or below the base
-    std::optional<double> bite;     ///< wood left to trim
+    std::optional<double> bearing;      ///< trimming: bearing's lower end above the table, or below the base
+    std::optional<double> bite;         ///< wood left to trim
     std::optional<bool> feedClockwise;  ///< round the opening as the panel lies
     bool operator==(const Setting&) const = default;
 };
@@ -65,7 +65,7 @@ struct WorkStep {
     std::optional<Side> turn;      ///< how gauge, mitre saw or rail is turned, as the operator sees it
     std::vector<EdgeMark> see;     ///< the marks in view
     std::vector<std::string> cautions;  ///< short sentences that apply at this step
-    std::string text;              ///< the step in whole sentences, lengths in the project's units
+    std::string text;                   ///< the step in whole sentences, lengths in the project's units
     bool operator==(const WorkStep&) const = default;
 };
 

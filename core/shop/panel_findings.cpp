@@ -7,11 +7,10 @@
 #include "core/shop/limits.h"
 #include "core/shop/panel_edges.h"
 #include "core/shop/plan_bands.h"
+#include "core/shop/trimming.h"
 
 namespace kerfwall {
 namespace {
-
-constexpr double kAboveFloor = 1;  // mm: the bearing runs this far above the kerf's floor when trimming
 
 bool hasKerfs(const Solved& solved) {
     return std::ranges::any_of(solved.lines, [](const SolvedLine& line) { return !line.kerfs.empty(); });
@@ -117,13 +116,13 @@ std::optional<Finding> lowWall(const Project& project, const Solved& solved) {
     finding.text = "The kerfs are " + lengthWords(project, solved.kerfDepth) + " deep, less than " +
                    lengthWords(project, crossed->limit) + ": too low a wall for a bearing " +
                    lengthWords(project, bearing) + " long. Saw " +
-                   atLeastWords(project, bearing + kAboveFloor) +
+                   atLeastWords(project, bearing + kBearingAboveFloor) +
                    " deep, or take a bit with a shorter bearing.";
     return finding;
 }
 
 std::optional<Finding> shortBit(const Project& project, const Solved& solved) {
-    const double needed = project.panel.thickness - solved.kerfDepth + kAboveFloor;
+    const double needed = project.panel.thickness - solved.kerfDepth + kBearingAboveFloor;
     if (!benchOf(project).trimBit) {
         Finding finding;
         finding.code = "bit-short";
@@ -139,7 +138,7 @@ std::optional<Finding> shortBit(const Project& project, const Solved& solved) {
     }
     Finding finding = measured("bit-short", Severity::Stop, cutting, needed);
     finding.text = "The trimming bit cuts over " + lengthWords(project, cutting) + ", but with its bearing " +
-                   lengthWords(project, kAboveFloor) + " above the kerf's floor it must cut " +
+                   lengthWords(project, kBearingAboveFloor) + " above the kerf's floor it must cut " +
                    lengthWords(project, needed) +
                    " to reach through the panel. Take a bit with a cutting length of " +
                    atLeastWords(project, needed) + " or more, or saw the kerfs " +

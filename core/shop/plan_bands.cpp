@@ -6,6 +6,8 @@
 #include <limits>
 #include <utility>
 
+#include "core/geometry/kerf_layout.h"
+
 namespace kerfwall {
 namespace {
 
@@ -66,8 +68,7 @@ double roundReach(const Kerf& kerf, double bladeRadius, double depth) {
     if (!kerf.stopped || depth >= kerf.depth) {
         return 0;
     }
-    const double below = bladeRadius - kerf.depth + std::max(depth, 0.0);
-    return std::sqrt(std::max(0.0, bladeRadius * bladeRadius - below * below));
+    return reachOfRound(2 * bladeRadius, kerf.depth, std::max(depth, 0.0));
 }
 
 double bladeRadiusOf(const Project& project, const Kerf& kerf) {

@@ -24,7 +24,7 @@ using PlanShape = std::vector<Point>;
 /// How far past its full depth the round of a kerf's blade is at least `depth` deep; 0 where the kerf is
 /// not that deep, or where it runs through.
 /// Requires  the blade's radius is greater than the kerf's depth.
-/// Source    sqrt(R^2 - (R - d + z)^2).
+/// Source    reachOfRound.
 [[nodiscard]] double roundReach(const Kerf& kerf, double bladeRadius, double depth);
 
 /// Radius of the blade a kerf is cut with, mm: its saw's, else the first saw's on the bench, else the

@@ -12,7 +12,8 @@ namespace {
 
 /// The edge on which a place of the panel's border lies.
 Edge edgeAt(const Panel& panel, Point place) {
-    return *std::ranges::min_element(kEdges, {}, [&](Edge edge) { return std::abs(depthFrom(edge, place, panel)); });
+    return *std::ranges::min_element(kEdges, {},
+                                     [&](Edge edge) { return std::abs(depthFrom(edge, place, panel)); });
 }
 
 }  // namespace
@@ -28,8 +29,12 @@ Way railWay(const Panel& panel, const Saw& saw, const KerfAsked& kerf) {
     way.toMarks = true;
     way.setting.depth = kerf.depth + saw.rail;
     switch (headingFrom(reference, kerf.from, kerf.to)) {
-        case Heading::Along: way.setting.angle = 0; break;
-        case Heading::Square: way.setting.angle = 90; break;
+        case Heading::Along:
+            way.setting.angle = 0;
+            break;
+        case Heading::Square:
+            way.setting.angle = 90;
+            break;
         case Heading::Askew: {
             const double lean = leanFrom(reference, kerf.from, kerf.to);
             way.setting.angle = 90 - std::abs(lean);

@@ -15,7 +15,8 @@ namespace {
 
 constexpr double kSmallestStart = 8;  ///< a relief hole from this diameter on lets the jigsaw's blade in, mm
 
-WorkStep drillStep(const Project& project, const std::string& cutout, double diameter, const std::string& what) {
+WorkStep drillStep(const Project& project, const std::string& cutout, double diameter,
+                   const std::string& what) {
     WorkStep step;
     step.task = Task::Drill;
     step.text = "Drill the " + what + " of " + cutout + " through with " + sizeText(project, diameter) +
@@ -43,6 +44,9 @@ bool letsJigsawIn(const Corner& corner, const Solved& solved) {
 std::vector<WorkStep> drillSteps(const Project& project, const Solved& solved) {
     std::vector<WorkStep> steps;
     for (const SolvedCutout& cutout : solved.cutouts) {
+        if (!isWorkable(solved, cutout)) {
+            continue;
+        }
         std::map<double, WorkStep> byDiameter;
         for (const Corner& corner : cutout.corners) {
             if (corner.drill) {
@@ -56,8 +60,9 @@ std::vector<WorkStep> drillSteps(const Project& project, const Solved& solved) {
             steps.push_back(std::move(step));
         }
         const auto starts = [&](const Corner& corner) { return letsJigsawIn(corner, solved); };
-        if (!cutout.open && narrowestKerf(solved, cutout) && std::ranges::none_of(cutout.corners, starts)) {
-            WorkStep& step = steps.emplace_back(drillStep(project, cutout.id, kStarterHole, "jigsaw's starter hole"));
+        if (!cutout.open && std::ranges::none_of(cutout.corners, starts)) {
+            WorkStep& step =
+                steps.emplace_back(drillStep(project, cutout.id, kStarterHole, "jigsaw's starter hole"));
             step.lines = linesAlong(cutout);
             step.text += " Centre " + placeText(project, cutout.widestAt) + ", well inside the kerfs.";
         }

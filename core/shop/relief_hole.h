@@ -12,6 +12,7 @@ inline constexpr double kStarterHole = 10;
 
 /// Relief holes in the corners, one step for each diameter and cutout, and a starter hole in a closed cutout
 /// that has neither a relief hole nor a bored corner for the jigsaw to start from.
+/// None in a cutout the bit does not fit into.
 [[nodiscard]] std::vector<WorkStep> drillSteps(const Project& project, const Solved& solved);
 
 }  // namespace kerfwall

@@ -46,7 +46,8 @@ RoughCut roughCutOf(const Solved& solved, const SolvedCutout& cutout) {
             continue;
         }
         const double clears = kerfThatClears(solved.bitRadius, corner.angle);
-        if (std::ranges::any_of(kerfsAt(solved, cutout, i), [&](const Kerf& at) { return at.width < clears; })) {
+        if (std::ranges::any_of(kerfsAt(solved, cutout, i),
+                                [&](const Kerf& at) { return at.width < clears; })) {
             rough.sawOn.push_back(i);
         }
     }
@@ -56,7 +57,7 @@ RoughCut roughCutOf(const Solved& solved, const SolvedCutout& cutout) {
 std::vector<WorkStep> roughSteps(const Project& project, const Solved& solved) {
     std::vector<WorkStep> steps;
     for (const SolvedCutout& cutout : solved.cutouts) {
-        if (!narrowestKerf(solved, cutout)) {
+        if (!isWorkable(solved, cutout)) {
             continue;
         }
         const RoughCut rough = roughCutOf(solved, cutout);

@@ -24,7 +24,7 @@ struct RoughCut {
 /// Source    common practice, no source, for the 0.5.
 [[nodiscard]] RoughCut roughCutOf(const Solved& solved, const SolvedCutout& cutout);
 
-/// One step for each cutout whose border has a kerf.
+/// One step for each cutout with kerfs that the bit fits into.
 [[nodiscard]] std::vector<WorkStep> roughSteps(const Project& project, const Solved& solved);
 
 }  // namespace kerfwall

@@ -8,11 +8,10 @@
 #include "core/shop/limits.h"
 #include "core/shop/panel_edges.h"
 #include "core/shop/plan_bands.h"
+#include "core/shop/trimming.h"
 
 namespace kerfwall {
 namespace {
-
-constexpr double kAboveFloor = 1;  // mm: the bearing runs this far above the kerf's floor when trimming
 
 // One shallow end of a stopped kerf.
 struct End {
@@ -93,8 +92,8 @@ void meetCutout(std::optional<Met>& worst, const Project& project, const End& en
         return;
     }
     meetWalls(worst, end, cutout,
-              std::min(end.surface,
-                       roundReach(end.kerf, bladeRadiusOf(project, end.kerf), end.kerf.depth - kAboveFloor)));
+              std::min(end.surface, roundReach(end.kerf, bladeRadiusOf(project, end.kerf),
+                                               end.kerf.depth - kBearingAboveFloor)));
     const auto meets = [&](const PlanShape& band) {
         return std::ranges::any_of(cutout.faces,
                                    [&](const PlanShape& face) { return overlapInPlan(band, face); });

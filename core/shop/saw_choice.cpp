@@ -16,9 +16,12 @@ std::vector<SawKind> likedKinds(const Project& project, const LineRun& run) {
         return {GuideRail, SlidingMitre};
     }
     switch (headingFrom(project.panel.referenceEdge, run.from, run.to)) {
-        case Heading::Along: return {RipFence, CrosscutSled, MitreGauge, GuideRail, SlidingMitre};
-        case Heading::Square: return {CrosscutSled, MitreGauge, RipFence, SlidingMitre, GuideRail};
-        case Heading::Askew: break;
+        case Heading::Along:
+            return {RipFence, CrosscutSled, MitreGauge, GuideRail, SlidingMitre};
+        case Heading::Square:
+            return {CrosscutSled, MitreGauge, RipFence, SlidingMitre, GuideRail};
+        case Heading::Askew:
+            break;
     }
     if (project.plan.prefer == Prefer::SeenLines) {
         return {GuideRail, SlidingMitre, MitreGauge, CrosscutSled};
@@ -62,8 +65,7 @@ std::optional<std::size_t> chooseSaw(const Project& project, const LineRun& run)
 
 }  // namespace
 
-std::vector<std::optional<std::size_t>> chooseSaws(const Project& project,
-                                                   const std::vector<LineRun>& runs) {
+std::vector<std::optional<std::size_t>> chooseSaws(const Project& project, const std::vector<LineRun>& runs) {
     std::vector<std::optional<std::size_t>> saws;
     saws.reserve(runs.size());
     for (const LineRun& run : runs) {

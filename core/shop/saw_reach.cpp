@@ -3,8 +3,8 @@
 
 #include <cmath>
 
-#include "core/shop/heading.h"
 #include "core/geometry/kerf_layout.h"
+#include "core/shop/heading.h"
 
 namespace kerfwall {
 
@@ -26,9 +26,12 @@ bool reaches(const Saw& saw, const AskedCut& cut, Edge against, const Panel& pan
         case SawKind::RipFence:
             return headingFrom(against, cut.from, cut.to) == Heading::Along &&
                    depthFrom(against, cut.from, panel) <= saw.maxFence;
-        case SawKind::CrosscutSled: return lean <= kSteepestWedge && run <= saw.maxCut;
-        case SawKind::MitreGauge: return lean <= saw.maxAngle;
-        case SawKind::GuideRail: return run <= saw.railLength;
+        case SawKind::CrosscutSled:
+            return lean <= kSteepestWedge && run <= saw.maxCut;
+        case SawKind::MitreGauge:
+            return lean <= saw.maxAngle;
+        case SawKind::GuideRail:
+            return run <= saw.railLength;
         case SawKind::SlidingMitre:
             return lean <= saw.maxAngle && run + spacerFor(saw, cut.depth) <= saw.maxCut;
     }

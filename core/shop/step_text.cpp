@@ -51,23 +51,24 @@ std::string degreesText(double degrees) {
 }
 
 Edge measuredEnd(const Panel& panel) {
-    return panel.squareCorner == SquareCorner::End ? nextOf(panel.referenceEdge) : previousOf(panel.referenceEdge);
+    return panel.squareCorner == SquareCorner::End ? nextOf(panel.referenceEdge)
+                                                   : previousOf(panel.referenceEdge);
 }
 
 std::string markText(const Project& project, const EdgeMark& mark) {
     const Edge corner = measuredFrom(project.panel, mark.edge);
     const bool fromStart = corner == previousOf(mark.edge);
     const double at = fromStart ? mark.at : lengthOf(mark.edge, project.panel) - mark.at;
-    return sizeText(project, at) + " from the " + cornerWord(mark.edge, corner) + " on the " + edgeWord(mark.edge) +
-           " edge";
+    return sizeText(project, at) + " from the " + cornerWord(mark.edge, corner) + " on the " +
+           edgeWord(mark.edge) + " edge";
 }
 
 std::string placeText(const Project& project, Point place) {
     const Edge end = measuredEnd(project.panel);
     const Edge reference = project.panel.referenceEdge;
-    return sizeText(project, depthFrom(end, place, project.panel)) + " from the " + edgeWord(end) + " edge and " +
-           sizeText(project, depthFrom(reference, place, project.panel)) + " from the " + edgeWord(reference) +
-           " edge";
+    return sizeText(project, depthFrom(end, place, project.panel)) + " from the " + edgeWord(end) +
+           " edge and " + sizeText(project, depthFrom(reference, place, project.panel)) + " from the " +
+           edgeWord(reference) + " edge";
 }
 
 std::string sentence(std::string words) {

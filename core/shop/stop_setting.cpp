@@ -31,6 +31,15 @@ Edge leadsAcross(const Saw& saw, Edge against) {
     return saw.kind == SawKind::CrosscutSled && saw.fenceFar ? against : oppositeOf(against);
 }
 
+/// Whether the kerf must have its whole depth right up to that edge.
+bool isDeepAt(Edge edge, const KerfAsked& kerf, const Panel& panel) {
+    const double run = distance(kerf.from, kerf.to);
+    const bool deepAtFrom = !kerf.stopped || kerf.plunge.fullFrom < kAtTheEdge;
+    const bool deepAtTo = !kerf.stopped || kerf.plunge.fullTo > run - kAtTheEdge;
+    return (deepAtFrom && depthFrom(edge, kerf.from, panel) < kAtTheEdge) ||
+           (deepAtTo && depthFrom(edge, kerf.to, panel) < kAtTheEdge);
+}
+
 Way bareWay(const Panel& panel, const Saw& saw, const KerfAsked& kerf, Edge against) {
     const bool square = headingFrom(against, kerf.from, kerf.to) == Heading::Square;
     const double lean = square ? 0 : leanFrom(against, kerf.from, kerf.to);
@@ -56,14 +65,16 @@ Way bareWay(const Panel& panel, const Saw& saw, const KerfAsked& kerf, Edge agai
     way.setting.depth = kerf.depth;
     if (kerf.stopped) {
         way.setting.plunge = kerf.plunge;
-    } else {
+    }
+    if (isDeepAt(against, kerf, panel)) {
         way.setting.spacer = spacerFor(saw, kerf.depth);
     }
     return way;
 }
 
 /// Where the stop stands for that end; none where no stop can stand there.
-std::optional<double> stopAt(const Panel& panel, const Saw& saw, const KerfAsked& kerf, const Way& way, Edge end) {
+std::optional<double> stopAt(const Panel& panel, const Saw& saw, const KerfAsked& kerf, const Way& way,
+                             Edge end) {
     const Edge against = *way.against;
     const double at = meetsAt(against, kerf, panel);
     const bool atStart = end == previousOf(against);

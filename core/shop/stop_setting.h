@@ -12,7 +12,8 @@ namespace kerfwall {
 /// Requires  the saw reaches the kerf with `against` on its fence.
 /// Source    stop d where the waste lies beyond the line, d - kerf / cos a where it lies between line and
 ///           stop; d along the fence from the end at the stop to where the line meets the fence.
-[[nodiscard]] std::vector<Way> stopWays(const Panel& panel, const Saw& saw, const KerfAsked& kerf, Edge against);
+[[nodiscard]] std::vector<Way> stopWays(const Panel& panel, const Saw& saw, const KerfAsked& kerf,
+                                        Edge against);
 
 /// The wedge that turns a panel on a sled's fence by `angle` degrees: rise over `length` along the fence.
 /// Source    rise = length tan(angle).

@@ -64,18 +64,25 @@ std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {
         WorkStep& step = steps.emplace_back();
         step.task = Task::Trim;
         step.lines = linesAlong(cutout);
+        if (cutout.parts == 0) {
+            step.text = "Do not saw out or trim " + cutout.id + ": the " + sizeText(project, bit.diameter) +
+                        " bit does not fit into it. Take a smaller bit, or lay the lines further apart.";
+            continue;
+        }
         step.faceUp = isTrimmedFaceUp(router, bearingAt);
         step.setting.bearing = bearingHeight(project.panel.thickness, *floor, bearingAt);
         step.setting.bite = roughCutOf(solved, cutout).mostLeft;
         step.setting.feedClockwise = feedFromAbove(Shape::Opening, router) == Turn::Right;
-        step.text = "Trim " + cutout.id + " with the " + sizeText(project, bit.diameter) + " bit. " +
-                    lieText(router, step.faceUp) + " Set the bearing's end that is next to the kerf's floor " +
-                    sizeText(project, *step.setting.bearing) +
-                    (router == Router::Table ? " above the table, " : " below the router's base, ") +
-                    sizeText(project, kBearingAboveFloor) + " off the shallowest floor, so that it runs on the walls of " +
-                    listText(step.lines) + ". " + feedText(router, *step.setting.feedClockwise) + " Up to " +
-                    sizeText(project, *step.setting.bite) +
-                    " is left to trim; take it in passes by width, never by depth." + boredText(solved, cutout);
+        step.text =
+            "Trim " + cutout.id + " with the " + sizeText(project, bit.diameter) + " bit. " +
+            lieText(router, step.faceUp) + " Set the bearing's end that is next to the kerf's floor " +
+            sizeText(project, *step.setting.bearing) +
+            (router == Router::Table ? " above the table, " : " below the router's base, ") +
+            sizeText(project, kBearingAboveFloor) +
+            " off the shallowest floor, so that it runs on the walls of " + listText(step.lines) + ". " +
+            feedText(router, *step.setting.feedClockwise) + " Up to " +
+            sizeText(project, *step.setting.bite) +
+            " is left to trim; take it in passes by width, never by depth." + boredText(solved, cutout);
         step.cautions = taskCautions(Task::Trim);
     }
     return steps;

@@ -31,7 +31,8 @@ inline constexpr double kBearingAboveFloor = 1;
 /// Source    tip: thickness - floor + 1; shank: floor - 1.
 [[nodiscard]] double bearingHeight(double thickness, double floorDepth, BearingAt bearingAt);
 
-/// One trimming step for each cutout whose border has a kerf.
+/// One trimming step for each cutout whose border has a kerf; without a setting, and saying so, where the bit
+/// does not fit.
 [[nodiscard]] std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved);
 
 }  // namespace kerfwall

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <cmath>
 
+#include "core/geometry/kerf_layout.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
 #include "core/shop/limits.h"
@@ -10,9 +10,6 @@ namespace kerfwall {
 namespace {
 
 constexpr double kBetweenOpenings = 15;  // mm of panel between two openings; common practice, no source
-
-// How far the round of the saw's blade reaches past its full depth on the layout face.
-double runOut(double blade, double depth) { return std::sqrt(std::max(0.0, depth * (blade - depth))); }
 
 bool canStop(const Saw& saw) { return saw.kind == SawKind::GuideRail || saw.kind == SawKind::SlidingMitre; }
 
@@ -30,7 +27,7 @@ std::string nickRemedy(const Project& project, const Solved& solved, const std::
                " or more.";
     }
     return "Stop " + kerf + " with saw " + saw->id + " at least " +
-           atLeastWords(project, runOut(saw->blade, solved.kerfDepth)) +
+           atLeastWords(project, reachOfRound(saw->blade, solved.kerfDepth, 0)) +
            " before this wall, the length its blade's round takes.";
 }
 

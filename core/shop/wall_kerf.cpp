@@ -50,6 +50,10 @@ std::optional<double> shallowestFloor(const Solved& solved, const SolvedCutout& 
     return kerfs.empty() ? std::nullopt : std::optional(std::ranges::min(kerfs, {}, &Kerf::depth).depth);
 }
 
+bool isWorkable(const Solved& solved, const SolvedCutout& cutout) {
+    return cutout.parts > 0 && narrowestKerf(solved, cutout).has_value();
+}
+
 std::vector<LineId> linesAlong(const SolvedCutout& cutout) {
     std::vector<LineId> lines;
     for (const Wall& wall : cutout.walls) {

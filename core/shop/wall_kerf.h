@@ -20,6 +20,9 @@ namespace kerfwall {
 /// Depth of the shallowest kerf along the cutout's border, mm; none where it has no kerf.
 [[nodiscard]] std::optional<double> shallowestFloor(const Solved& solved, const SolvedCutout& cutout);
 
+/// Whether the cutout can be cut out at all: it has kerfs for the bearing, and the bit fits.
+[[nodiscard]] bool isWorkable(const Solved& solved, const SolvedCutout& cutout);
+
 /// The ids of the lines along the cutout's border, each once, in the order of its walls.
 [[nodiscard]] std::vector<LineId> linesAlong(const SolvedCutout& cutout);
 

@@ -25,7 +25,8 @@ std::string part(const char* name, std::optional<double> value) {
 
 KerfAsked askedOf(const SolvedLine& line, const Kerf& kerf) {
     const Point left = unit(leftOf(line.to - line.from));
-    KerfAsked asked{line.from, line.to, kerf.side == Side::Left ? left : -1.0 * left, kerf.depth, kerf.stopped, {}};
+    KerfAsked asked{line.from,  line.to,      kerf.side == Side::Left ? left : -1.0 * left,
+                    kerf.depth, kerf.stopped, {}};
     if (kerf.stopped) {
         asked.plunge = {kerf.fullFrom, kerf.fullTo, kerf.surfaceFrom, kerf.surfaceTo};
     }
@@ -36,11 +37,16 @@ std::vector<Edge> trueEnds(const Panel& panel, Edge against) {
     const Edge start = previousOf(against);
     const Edge end = nextOf(against);
     switch (panel.squareCorner) {
-        case SquareCorner::All: return {start, end};
-        case SquareCorner::None: return {};
-        case SquareCorner::Start: return {start};
-        case SquareCorner::End: return {end};
-        case SquareCorner::Both: break;
+        case SquareCorner::All:
+            return {start, end};
+        case SquareCorner::None:
+            return {};
+        case SquareCorner::Start:
+            return {start};
+        case SquareCorner::End:
+            return {end};
+        case SquareCorner::Both:
+            break;
     }
     return {start, end};
 }

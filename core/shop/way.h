@@ -26,7 +26,7 @@ struct Way {
 
 /// What a way is worked out from.
 struct KerfAsked {
-    Point from;   ///< the line's run on the panel, in its direction
+    Point from;  ///< the line's run on the panel, in its direction
     Point to;
     Point waste;  ///< of length 1, square to the line, towards the kerf
     double depth = 0;

@@ -187,7 +187,8 @@ std::optional<Finding> bushCorner(const Project& project, const Solved& solved, 
     if (wanted.cornerRadius > left) {
         const double bore = std::max(wanted.cornerRadius + offset, solved.use.guide / 2);
         finding.text += "Bore the template's corner to a radius of " + lengthWords(project, bore) +
-                        ", or take a cutter of " + lengthWords(project, 2 * wanted.cornerRadius) + ".";
+                        ", or take a cutter of " + lengthWords(project, 2 * wanted.cornerRadius) +
+                        " and lay the lines for it.";
     } else if (wanted.cornerRadius > 0) {
         finding.text += "Take a cutter of " + lengthWords(project, 2 * wanted.cornerRadius) +
                         " or less and lay the lines for it, or finish the corner by hand.";

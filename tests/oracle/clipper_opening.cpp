@@ -2,6 +2,7 @@
 #include "tests/oracle/clipper_opening.h"
 
 #include <cmath>
+#include <numbers>
 #include <polyclipping/clipper.hpp>
 
 namespace kerfwall::oracle {
@@ -81,6 +82,19 @@ Path arcPath(const PlainRound& round) {
     return pathOf(corners);
 }
 
+Path discPath(const PlainRound& round) {
+    const int steps =
+        static_cast<int>(std::ceil(std::numbers::pi / std::acos(1 - kArcTolerance / round.radius)));
+    const Point a = round.first - round.centre;
+    std::vector<Point> corners;
+    for (int i = 0; i < steps; ++i) {
+        const double at = 2 * std::numbers::pi * i / steps;
+        corners.push_back({round.centre.x + a.x * std::cos(at) - a.y * std::sin(at),
+                           round.centre.y + a.x * std::sin(at) + a.y * std::cos(at)});
+    }
+    return pathOf(corners);
+}
+
 Path bandPath(const PlainBand& band) {
     const Point along = unit(band.to - band.from);
     const Point across = (band.left ? 1.0 : -1.0) * leftOf(along);
@@ -117,6 +131,7 @@ Paths voidOf(const PlainLayout& layout, const PlainCutout& cutout, double world)
     Paths kept;
     for (const PlainRound& round : cutout.rounds) kept.push_back(arcPath(round));
     Paths empty = combined(ctDifference, facesOf(cutout), kept);
+    for (const PlainRound& round : cutout.rounds) empty.push_back(discPath(round));
     const Paths outside =
         combined(ctDifference,
                  {boxPath({-world, -world}, {layout.width + world, layout.height + world})},

@@ -211,6 +211,8 @@ Set woodOf(const PlainLayout& layout, const PlainCutout& cutout) {
         kept.difference(discAt(round.centre, round.radius));
         empty.difference(kept);
     }
+    // The whole bore is void, also where it reaches past another wall or into another corner's wood.
+    for (const PlainRound& round : cutout.rounds) empty.join(discAt(round.centre, round.radius));
     std::vector<Polygon> bands;
     for (const PlainBand& band : layout.bands)
         if (band.s1 > band.s0) bands.push_back(bandPolygon(band));

@@ -9,7 +9,8 @@
 namespace kerfwall::oracle {
 namespace {
 
-constexpr int kLooks = 400;  // places looked at along one piece before narrowing
+constexpr int kLooks = 400;        // places looked at along one piece before narrowing
+constexpr int kRoundLooks = 4000;  // ... and round the reach
 
 constexpr double kNoTurn = 1e-9;  // radians: an arc as short as this is a point, not a full turn
 
@@ -36,6 +37,12 @@ double toStretch(Point a, Point b, Point at) {
     return distance(at, a + t * run);
 }
 
+// No point of the piece lies nearer to `at` than this.
+double leastDistance(const OutlinePiece& piece, Point at) {
+    if (!piece.isArc) return toStretch(piece.from, piece.to, at);
+    return std::abs(distance(piece.centre, at) - piece.radius);
+}
+
 // The greatest value between `low` and `high`, where one hump is expected.
 double narrowed(const std::function<double(double)>& value, double low, double high) {
     const double golden = (std::sqrt(5.0) - 1) / 2;
@@ -46,6 +53,62 @@ double narrowed(const std::function<double(double)>& value, double low, double h
         else high = b;
     }
     return value((low + high) / 2);
+}
+
+// Whether an upward ray from `at` meets the piece, which runs left to right or right to left throughout.
+bool liesUnder(const OutlinePiece& piece, Point at) {
+    if ((piece.from.x > at.x) == (piece.to.x > at.x)) return false;
+    if (!piece.isArc) {
+        const double t = (at.x - piece.from.x) / (piece.to.x - piece.from.x);
+        return piece.from.y + t * (piece.to.y - piece.from.y) > at.y;
+    }
+    const double aside = at.x - piece.centre.x;
+    const double rise = std::sqrt(std::max(0.0, piece.radius * piece.radius - aside * aside));
+    const bool upper = (piece.turn == Turn::Left) == (piece.from.x > piece.to.x);
+    return piece.centre.y + (upper ? rise : -rise) > at.y;
+}
+
+bool isWithin(const std::vector<OutlinePiece>& border, Point at) {
+    bool within = false;
+    for (const OutlinePiece& piece : border)
+        if (liesUnder(piece, at)) within = !within;
+    return within;
+}
+
+// The end of the stretch between `a` and `b` over which `holds` is true at just one of them.
+double lastTrue(const std::function<bool(double)>& holds, double a, double b) {
+    if (holds(a) == holds(b)) return a;
+    if (!holds(a)) std::swap(a, b);
+    for (int i = 0; i < 60; ++i) {
+        const double middle = (a + b) / 2;
+        (holds(middle) ? a : b) = middle;
+    }
+    return a;
+}
+
+// The greatest of `value` over 0 to 1 by `looks` looks and narrowing about the best.
+double greatest(const std::function<double(double)>& value, int looks) {
+    int best = 0;
+    double most = 0;
+    for (int i = 0; i <= looks; ++i) {
+        const double here = value(static_cast<double>(i) / looks);
+        if (here <= most) continue;
+        most = here;
+        best = i;
+    }
+    if (most == 0) return 0;
+    const double low = std::max(0, best - 1) / static_cast<double>(looks);
+    const double high = std::min(looks, best + 1) / static_cast<double>(looks);
+    return std::max(most, narrowed(value, low, high));
+}
+
+// How far along the piece (0 to 1) its point in direction `way` from the centre lies; beyond 1: not on it.
+double placeOn(const OutlinePiece& arc, Point way) {
+    const Point a = arc.from - arc.centre;
+    const double left = std::atan2(cross(a, way), dot(a, way));
+    const double turn = arc.turn == Turn::Left ? left : -left;
+    const double whole = turnOf(arc);
+    return whole > 0 ? (turn < 0 ? turn + 2 * std::numbers::pi : turn) / whole : 0;
 }
 
 }  // namespace
@@ -69,25 +132,29 @@ double greatestStep(const std::vector<OutlinePiece>& border, const std::vector<s
                     Point corner, double reach) {
     double step = 0;
     for (const OutlinePiece& piece : border) {
-        const auto value = [&](double t) {
-            const Point at = along(piece, t);
-            return distance(at, corner) > reach ? 0 : distanceTo(faces, at);
-        };
-        int best = -1;
-        double most = 0;
-        for (int i = 0; i <= kLooks; ++i) {
-            const double here = value(static_cast<double>(i) / kLooks);
-            if (here > most) {
-                most = here;
-                best = i;
+        if (leastDistance(piece, corner) > reach) continue;
+        const auto isNear = [&](double t) { return distance(along(piece, t), corner) <= reach; };
+        const auto value = [&](double t) { return isNear(t) ? distanceTo(faces, along(piece, t)) : 0; };
+        step = std::max(step, greatest(value, kLooks));
+        for (int i = 0; i < kLooks; ++i)
+            step = std::max(step, value(lastTrue(isNear, static_cast<double>(i) / kLooks, (i + 1.0) / kLooks)));
+        if (!piece.isArc) continue;
+        // A shallow dip may hide between two looks: an arc is farthest past a side square to it.
+        for (const std::vector<Point>& face : faces)
+            for (std::size_t i = 0; i < face.size(); ++i) {
+                const Point side = face[(i + 1) % face.size()] - face[i];
+                const double t = placeOn(piece, {side.y, -side.x});
+                if (t <= 1) step = std::max(step, value(t));
             }
-        }
-        if (best < 0) continue;
-        const double low = std::max(0, best - 1) / static_cast<double>(kLooks);
-        const double high = std::min(kLooks, best + 1) / static_cast<double>(kLooks);
-        step = std::max({step, most, narrowed(value, low, high)});
     }
-    return step;
+    // Where a hollow runs on out of reach, its farthest place within reach may lie inside it.
+    const auto round = [&](double t) {
+        const double turn = 2 * std::numbers::pi * t;
+        const Point at = corner + reach * Point{std::cos(turn), std::sin(turn)};
+        const double far = distanceTo(faces, at);
+        return far > step && isWithin(border, at) ? far : 0;
+    };
+    return std::max(step, greatest(round, kRoundLooks));
 }
 
 }  // namespace kerfwall::oracle

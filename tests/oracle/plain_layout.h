@@ -23,7 +23,7 @@ struct PlainBand {
     std::size_t line = 0;  ///< index into the project's lines
 };
 
-/// A corner bored round: void up to the arc, wood between the arc and the drawn point.
+/// A corner bored round: the whole bore is void, wood stands between its arc and the drawn point.
 struct PlainRound {
     Point corner;
     Point centre;

@@ -44,6 +44,19 @@ TEST(Mismatch, IsOneSided) {
     EXPECT_NEAR(off->distance, 5 - 5 / std::sqrt(2.0), kMismatchSlack);
 }
 
+// Expected from: pencil. A level piece 3 above the centre of an arc of 10, from x = -1 to 8: under the centre
+// it is 7 off, which is neither an end (6.84 and 1.46) nor its middle (5.39).
+TEST(Mismatch, IsGreatestAtTheFootOfAnArcsCentre) {
+    OutlinePiece arc;
+    arc.isArc = true;
+    arc.radius = 10;
+    arc.from = {std::sqrt(99.0), 1};
+    arc.to = {-std::sqrt(99.0), 1};
+    const auto off = greatestMismatch({straight({-1, 3}, {8, 3})}, {arc});
+    ASSERT_TRUE(off);
+    EXPECT_NEAR(off->distance, 7, kMismatchSlack);
+}
+
 TEST(Mismatch, OfTheSameRunIsNothing) {
     const auto off = greatestMismatch(box(0, 0, 100, 50, 6.35), box(0, 0, 100, 50, 6.35));
     ASSERT_TRUE(off);

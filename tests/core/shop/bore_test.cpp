@@ -22,8 +22,8 @@ Corner cornerOf(double angle, double radius) {
     return corner;
 }
 
-// Expected from: radius / sin(angle / 2) by pencil: 5 at 90 degrees 7.0711, at 60 10, at 120 5.7735; 10 at 135
-// 10.8239.
+// Expected from: radius / sin(angle / 2) by pencil: 5 at 90 degrees 7.0711, at 60 10, at 120 5.7735; 10 at
+// 135 10.8239.
 TEST(Bore, CentreStandsOffTheCornerAlongItsBisector) {
     for (const auto& [angle, radius, off] :
          {std::tuple{90.0, 5.0, 7.0711}, {60.0, 5.0, 10.0}, {120.0, 5.0, 5.7735}, {135.0, 10.0, 10.8239}}) {
@@ -33,7 +33,8 @@ TEST(Bore, CentreStandsOffTheCornerAlongItsBisector) {
     }
 }
 
-// Expected from: pencil. 40 is on the bench; 44 is not: a circle of radius 22 with an 8 mm bit is set to 14 and
+// Expected from: pencil. 40 is on the bench; 44 is not: a circle of radius 22 with an 8 mm bit is set to 14
+// and
 // 22. Without a circle bit nothing is left.
 TEST(Bore, TakesADrillFromTheBenchElseTheCircleJig) {
     Bench bench = hand::workshop();
@@ -46,8 +47,8 @@ TEST(Bore, TakesADrillFromTheBenchElseTheCircleJig) {
     EXPECT_EQ(boreToolFor(bench, 22), BoreTool{});
 }
 
-// Expected from: pencil. Window from (110, 90): a bore of 20 touches both lines with its centre at (130, 110);
-// the corner of A with D at (290, 90): (270, 110).
+// Expected from: pencil. Window from (110, 90): a bore of 20 touches both lines with its centre at (130,
+// 110); the corner of A with D at (290, 90): (270, 110).
 TEST(Bore, TellsWhereTheCentresLie) {
     hand::Job job = hand::windowJob();
     for (const std::size_t corner : {0u, 3u}) {
@@ -56,15 +57,19 @@ TEST(Bore, TellsWhereTheCentresLie) {
     }
     const std::vector<WorkStep> steps = boreSteps(job.project, job.solved);
     ASSERT_EQ(steps.size(), 1u);
-    EXPECT_EQ(steps[0].text,
-              "Bore through with the 40.0 mm drill or hole saw, backed up from below. The kerfs must touch the bores, so "
-              "the bores come first. Corner of A with D: centre 270.0 mm from the left edge and 110.0 mm from the bottom "
-              "edge. Corner of C with A: centre 130.0 mm from the left edge and 110.0 mm from the bottom edge.");
+    EXPECT_EQ(
+        steps[0].text,
+        "Bore through with the 40.0 mm drill or hole saw, backed up from below. The kerfs must touch the "
+        "bores, so "
+        "the bores come first. Corner of A with D: centre 270.0 mm from the left edge and 110.0 mm from the "
+        "bottom "
+        "edge. Corner of C with A: centre 130.0 mm from the left edge and 110.0 mm from the bottom edge.");
     EXPECT_EQ(steps[0].lines, (std::vector<LineId>{"A", "D", "C"}));
     EXPECT_EQ(handSteps(job.project, job.solved).size(), 1u);
 }
 
-// Expected from: the project file, version 1: a bore no larger than the bit leaves the bit's arc; it is not bored.
+// Expected from: the project file, version 1: a bore no larger than the bit leaves the bit's arc; it is not
+// bored.
 TEST(Bore, LeavesWhatTheBitDoesByItself) {
     hand::Job job = hand::windowJob();
     job.solved.cutouts[0].corners[0].regime = Regime::Bored;

@@ -156,6 +156,8 @@ TEST(CornerFindings, APointedCornerIsMindedBeyondTen) {
     EXPECT_EQ(finding.value, 12.5);
     EXPECT_EQ(finding.limit, 10);
     EXPECT_NE(finding.text.find("a bit of 10.1 mm or less"), std::string::npos) << finding.text;
+    bench.corner().regime = Regime::Bored;
+    EXPECT_TRUE(bench.minded("corner-short").empty());
 }
 
 // Expected from: pencil. 6.35 (sqrt 2 - 1) = 2.63 short at each corner of 90 degrees.

@@ -27,8 +27,9 @@ TEST(EdgeMarks, AreMeasuredFromTheTrueCorner) {
     EXPECT_EQ(tickedMarkText(project, line.marks[1]),
               "110.0 mm from the top-left corner on the top edge, tick towards the top-right corner");
     project.panel.squareCorner = SquareCorner::End;
-    EXPECT_EQ(tickedMarkText(project, line.marks[0]),
-              "290.0 mm from the bottom-right corner on the bottom edge, tick towards the bottom-right corner");
+    EXPECT_EQ(
+        tickedMarkText(project, line.marks[0]),
+        "290.0 mm from the bottom-right corner on the bottom edge, tick towards the bottom-right corner");
 }
 
 TEST(EdgeMarks, AreTickedOnBothSidesOfALineWithTwoKerfs) {  // Expected from: the project file, version 1.
@@ -43,7 +44,8 @@ TEST(EdgeMarks, ComeAfterTheEdgeIsChecked) {
     const std::vector<WorkStep> steps = markSteps(job.project, job.solved);
     ASSERT_EQ(steps.size(), 2u);
     EXPECT_EQ(steps[0].text,
-              "Check the bottom edge with a straightedge and true it: a factory edge is no reference until it is checked. "
+              "Check the bottom edge with a straightedge and true it: a factory edge is no reference until "
+              "it is checked. "
               "Check with a square that the bottom-left corner is a true right angle.");
     EXPECT_EQ(steps[1].lines, (std::vector<LineId>{"A", "B", "C", "D"}));
     EXPECT_EQ(steps[1].see.size(), 8u);

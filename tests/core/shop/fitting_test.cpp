@@ -8,8 +8,8 @@
 namespace kerfwall {
 namespace {
 
-// Expected from: pencil. 250 high, bottom edge true: holes 100 and 200 along the left edge, which runs down from
-// the top, stand 150 and 50 above the bottom-left corner; half of 18 is 9.
+// Expected from: pencil. 250 high, bottom edge true: holes 100 and 200 along the left edge, which runs down
+// from the top, stand 150 and 50 above the bottom-left corner; half of 18 is 9.
 TEST(Fitting, ClampHolesOfOneSettingShareAStep) {
     Project project = hand::panelOf(400, 250, 18);
     project.clampHoles = {{"high", Edge::Left, 100, 10, 60, {}, {}},
@@ -18,8 +18,10 @@ TEST(Fitting, ClampHolesOfOneSettingShareAStep) {
     const std::vector<WorkStep> steps = holeSteps(project);
     ASSERT_EQ(steps.size(), 2u);
     EXPECT_EQ(steps[0].text,
-              "Drill clamp holes of 10.0 mm into the left edge, 60.0 mm deep to the drill's point by the depth stop, the "
-              "axis 9.0 mm below the layout face: 150.0 mm from the bottom-left corner on the left edge (high) and 50.0 mm "
+              "Drill clamp holes of 10.0 mm into the left edge, 60.0 mm deep to the drill's point by the "
+              "depth stop, the "
+              "axis 9.0 mm below the layout face: 150.0 mm from the bottom-left corner on the left edge "
+              "(high) and 50.0 mm "
               "from the bottom-left corner on the left edge (low).");
     EXPECT_EQ(steps[1].see, (std::vector<EdgeMark>{{Edge::Right, 200}}));
 }
@@ -38,8 +40,10 @@ TEST(Fitting, AFenceOnTheBackIsFixedWithTheFaceDown) {  // Expected from: the pr
     const WorkStep step = fenceSteps(project).at(0);
     EXPECT_FALSE(step.faceUp);
     EXPECT_EQ(step.text,
-              "Fix a straight fence of 20.0 mm by 15.0 mm to the back face, the face the work touches 30.0 mm to the left "
-              "of the bottom edge, from 0.0 mm to 400.0 mm along it, its body on the left of that face. It stands in a "
+              "Fix a straight fence of 20.0 mm by 15.0 mm to the back face, the face the work touches 30.0 "
+              "mm to the left "
+              "of the bottom edge, from 0.0 mm to 400.0 mm along it, its body on the left of that face. It "
+              "stands in a "
               "groove 3.0 mm deep.");
 }
 
@@ -50,8 +54,9 @@ TEST(Fitting, TheLabelSaysBushCutterAndFace) {  // Expected from: the use as giv
     Solved solved;
     solved.use.guide = 24;
     solved.use.cutter = 12.7;
-    EXPECT_EQ(labelStep(project, solved).text,
-              "Write on the template: Crate end; guide bush 24.0 mm, cutter 12.7 mm; layout face on the work.");
+    EXPECT_EQ(
+        labelStep(project, solved).text,
+        "Write on the template: Crate end; guide bush 24.0 mm, cutter 12.7 mm; layout face on the work.");
 }
 
 }  // namespace

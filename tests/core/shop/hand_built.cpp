@@ -17,7 +17,8 @@ Saw sawOf(const std::string& id, SawKind kind, double kerf, double blade) {
     return saw;
 }
 
-Corner cornerOf(const LineId& first, const LineId& second, Point at, Point towardsFirst, Point towardsSecond) {
+Corner cornerOf(const LineId& first, const LineId& second, Point at, Point towardsFirst,
+                Point towardsSecond) {
     Corner corner;
     corner.first = first;
     corner.second = second;
@@ -29,12 +30,12 @@ Corner cornerOf(const LineId& first, const LineId& second, Point at, Point towar
     return corner;
 }
 
-/// The mark where a line with direction `run` meets an edge there.
+/// The mark where a line meets an edge there, ticked towards the waste.
 void addMarks(const Project& project, SolvedLine& line, Point at, Point waste) {
     const double width = project.panel.width;
     const double height = project.panel.height;
     const auto add = [&](Edge edge, double along, double wasteAlong) {
-        line.marks.push_back({{edge, along}, wasteAlong < 0, wasteAlong > 0});
+        line.marks.push_back({{edge, along}, wasteAlong<0, wasteAlong> 0});
     };
     if (at.y == 0) {
         add(Edge::Bottom, at.x, waste.x);
@@ -109,8 +110,10 @@ SolvedCutout windowOf(double left, double below, double right, double above) {
                     {"D", rightLow, rightHigh, Side::Left, 0, 1},
                     {"B", rightHigh, leftHigh, Side::Right, 1, 2},
                     {"C", leftHigh, leftLow, Side::Right, 2, 3}};
-    cutout.corners = {cornerOf("A", "D", rightLow, {-1, 0}, {0, 1}), cornerOf("D", "B", rightHigh, {0, -1}, {-1, 0}),
-                      cornerOf("B", "C", leftHigh, {1, 0}, {0, -1}), cornerOf("C", "A", leftLow, {0, 1}, {1, 0})};
+    cutout.corners = {
+        cornerOf("A", "D", rightLow, {-1, 0}, {0, 1}), cornerOf("D", "B", rightHigh, {0, -1}, {-1, 0}),
+        cornerOf("B", "C", leftHigh, {1, 0}, {0, -1}), cornerOf("C", "A", leftLow, {0, 1}, {1, 0})};
+    cutout.parts = 1;
     cutout.widestAt = 0.5 * (leftLow + rightHigh);
     return cutout;
 }
@@ -118,7 +121,8 @@ SolvedCutout windowOf(double left, double below, double right, double above) {
 Job windowJob() {
     Job job{panelOf(400, 250), {}};
     job.solved.lines = {level(job.project, "A", 90, Side::Left), level(job.project, "B", 146, Side::Right),
-                        upright(job.project, "C", 110, Side::Right), upright(job.project, "D", 290, Side::Left)};
+                        upright(job.project, "C", 110, Side::Right),
+                        upright(job.project, "D", 290, Side::Left)};
     job.solved.cutouts = {windowOf(110, 90, 290, 146)};
     job.solved.kerfDepth = 6;
     job.solved.bitRadius = 6.35;

@@ -58,6 +58,14 @@ TEST(HoleFindings, AHoleThatRunsIntoAnOpeningLeavesNothing) {
     }
 }
 
+// Expected from: pencil. Across a panel of 400, 396 deep from the right edge leaves 4; across 250, 246 from
+// the top.
+TEST(HoleFindings, ThePointNearTheOppositeEdge) {
+    EXPECT_NEAR(*HoleBench(18, Edge::Right, 50, 8, 396).minded("hole-through").at(0).value, 4, 1e-12);
+    EXPECT_NEAR(*HoleBench(18, Edge::Top, 50, 8, 246).minded("hole-through").at(0).value, 4, 1e-12);
+    EXPECT_TRUE(HoleBench(18, Edge::Right, 50, 8, 300).minded("hole-through").empty());
+}
+
 // Expected from: pencil. Each edge begins at its start corner: the same place, (147, 125) or beside the
 // window's other walls, from left (at 125), right (at 125), bottom (at 200) and top (at 200).
 TEST(HoleFindings, FromEveryEdge) {
@@ -143,7 +151,9 @@ TEST(HoleFindings, AKerfRunsIntoAHole) {
     EXPECT_EQ(finding.value, 6);
     EXPECT_EQ(finding.limit, 5);
     EXPECT_EQ(finding.hole, 0u);
-    EXPECT_TRUE(saysANumber(finding.text));
+    // Drilled in from the left edge it meets the kerf at x = 40.
+    EXPECT_NEAR(distance(*finding.at, {40, 200}), 0, 1e-6);
+    EXPECT_NE(finding.text.find("Drill it 40.0 mm deep or less"), std::string::npos) << finding.text;
     bench.solved.lines = {lineWithKerf("C", {60.1, 250}, {60.1, 0}, Side::Left)};
     EXPECT_TRUE(bench.minded("hole-kerf").empty());
     bench.solved.lines = {lineWithKerf("C", {40, 250}, {40, 0}, Side::Left, 3.2, 5)};
@@ -155,7 +165,9 @@ TEST(HoleFindings, AKerfRunsIntoAHole) {
 TEST(HoleFindings, AKerfAlongAHoleCountsWhereItReachesIt) {
     HoleBench bench(18, Edge::Left, 50, 8, 60);
     bench.solved.lines = {lineWithKerf("B", {0, 202.6}, {400, 202.6}, Side::Left)};
-    EXPECT_EQ(bench.minded("hole-kerf").size(), 1u);
+    ASSERT_EQ(bench.minded("hole-kerf").size(), 1u);
+    EXPECT_NE(bench.minded("hole-kerf")[0].text.find("Move it along the edge by up to 11.2 mm"),
+              std::string::npos);
     bench.solved.lines = {lineWithKerf("B", {0, 202.7}, {400, 202.7}, Side::Left)};
     EXPECT_TRUE(bench.minded("hole-kerf").empty());
 }

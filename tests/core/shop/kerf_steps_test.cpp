@@ -156,16 +156,23 @@ TEST(KerfSteps, SaysSoWhereNoSawCanCut) {  // Expected from: a kerf nobody can c
 TEST(KerfSteps, SaysTheNumberAndTheMark) {
     const hand::Job job = hand::windowJob();
     const KerfSteps kerfs = kerfSteps(job.project, job.solved);
-    EXPECT_EQ(cutting(kerfs, "B").text,
-              "On the table saw (rip) set the rip fence, on the right of the blade, 142.8 mm from its face to the "
-              "nearer face of the blade. Set the blade 6.0 mm above the table. Lay the panel layout face down with its "
-              "bottom edge on the fence; the left end leads. Cut B to its mark 146.0 mm from the bottom-left corner on "
-              "the left edge, the kerf on the ticked side of the line.");
+    EXPECT_EQ(
+        cutting(kerfs, "B").text,
+        "On the table saw (rip) set the rip fence, on the right of the blade, 142.8 mm from its face to the "
+        "nearer face of the blade. Set the blade 6.0 mm above the table. Lay the panel layout face down with "
+        "its "
+        "bottom edge on the fence; the left end leads. Cut B to its mark 146.0 mm from the bottom-left "
+        "corner on "
+        "the left edge, the kerf on the ticked side of the line.");
     EXPECT_EQ(cutting(kerfs, "D").text,
-              "On the crosscut sled (sled) set the blade 18.0 mm above the table, 6.0 mm above the sled's base of 12.0 mm. "
-              "Lay the panel layout face down with its bottom edge on the sled's fence, which is near to you; the top "
-              "edge leads. Set the stop on the right of the blade, 286.8 mm from its face to the nearer face of the "
-              "blade, and hold the panel's left edge to it. Cut D to its mark 290.0 mm from the top-left corner on the "
+              "On the crosscut sled (sled) set the blade 18.0 mm above the table, 6.0 mm above the sled's "
+              "base of 12.0 mm. "
+              "Lay the panel layout face down with its bottom edge on the sled's fence, which is near to "
+              "you; the top "
+              "edge leads. Set the stop on the right of the blade, 286.8 mm from its face to the nearer face "
+              "of the "
+              "blade, and hold the panel's left edge to it. Cut D to its mark 290.0 mm from the top-left "
+              "corner on the "
               "top edge, the kerf on the ticked side of the line.");
 }
 
@@ -184,9 +191,10 @@ TEST(KerfSteps, TellsAStoppedCutFromWhereTheSawStarts) {
     const WorkStep step = cutting(kerfSteps(job.project, job.solved), "D");
     EXPECT_EQ(step.leads, Edge::Top);
     EXPECT_EQ(step.setting.plunge, (PlungeMarks{90, 200, 60, 230}));
-    EXPECT_NE(step.text.find("starts on the top edge: plunge so that the blade meets the face at 20.0 mm and is at full "
-                             "depth at 50.0 mm; stop with the blade at full depth at 160.0 mm, its run out ending at "
-                             "190.0 mm."),
+    EXPECT_NE(step.text.find(
+                  "starts on the top edge: plunge so that the blade meets the face at 20.0 mm and is at full "
+                  "depth at 50.0 mm; stop with the blade at full depth at 160.0 mm, its run out ending at "
+                  "190.0 mm."),
               std::string::npos)
         << step.text;
 }

@@ -38,8 +38,8 @@ hand::Job everything() {
 TEST(OrderOfWork, KeepsItsRules) {
     const hand::Job job = everything();
     EXPECT_EQ(tasksOf(plan(job.project, job.solved)),
-              (std::vector{Task::Mark, Task::Bore, Task::Kerf, Task::Drill, Task::Rough, Task::Trim, Task::Hand,
-                           Task::Hole, Task::Fence, Task::Label}));
+              (std::vector{Task::Mark, Task::Bore, Task::Kerf, Task::Drill, Task::Rough, Task::Trim,
+                           Task::Hand, Task::Hole, Task::Fence, Task::Label}));
 }
 
 TEST(OrderOfWork, NumbersItsStepsFromOne) {  // Expected from: counting.
@@ -95,7 +95,7 @@ TEST(OrderOfWork, PrintsTheCautionsOfTheSawThatIsUsed) {  // Expected from: comm
     };
     const WorkStep rip = hand::stepFor(order, "A");
     const WorkStep sled = hand::stepFor(order, "C");
-    EXPECT_TRUE(says(rip, "push stick at least 450.0 mm"));
+    EXPECT_TRUE(says(rip, "push stick at least 450 mm"));
     EXPECT_FALSE(says(sled, "push stick"));
     for (const WorkStep& step : {rip, sled}) {
         EXPECT_TRUE(says(step, "only where your rules allow it"));

@@ -15,7 +15,8 @@ TEST(ReliefHole, TellsWhereItsCentreLies) {
     const std::vector<WorkStep> steps = drillSteps(job.project, job.solved);
     ASSERT_EQ(steps.size(), 1u);
     EXPECT_EQ(steps[0].text,
-              "Drill the relief holes in the corners of window through with 8.0 mm, backed up from below. Corner of C with "
+              "Drill the relief holes in the corners of window through with 8.0 mm, backed up from below. "
+              "Corner of C with "
               "A: centre 115.0 mm from the left edge and 95.0 mm from the bottom edge.");
 }
 
@@ -25,7 +26,8 @@ TEST(ReliefHole, AClosedCutoutWithoutOneGetsAStarterHole) {
     hand::Job job = hand::windowJob();
     const std::vector<WorkStep> steps = drillSteps(job.project, job.solved);
     ASSERT_EQ(steps.size(), 1u);
-    EXPECT_NE(steps[0].text.find("200.0 mm from the left edge and 118.0 mm from the bottom edge"), std::string::npos);
+    EXPECT_NE(steps[0].text.find("200.0 mm from the left edge and 118.0 mm from the bottom edge"),
+              std::string::npos);
     job.solved.cutouts[0].open = true;
     EXPECT_TRUE(drillSteps(job.project, job.solved).empty());
     job.solved.cutouts[0].open = false;

@@ -53,7 +53,8 @@ TEST(RipSetting, TakesTheSideEdgesOfAPanelTrueAllRound) {
     EXPECT_EQ(right.leads, Edge::Bottom);
 }
 
-TEST(RipSetting, SetsTheBladeToTheKerfsDepthAndLaysTheFaceDown) {  // Expected from: the table saw cuts from below.
+TEST(RipSetting,
+     SetsTheBladeToTheKerfsDepthAndLaysTheFaceDown) {  // Expected from: the table saw cuts from below.
     const Project project = hand::panelOf(400, 250);
     const Way way = ripOf(400, 250, hand::level(project, "A", 90, Side::Left), Edge::Bottom);
     EXPECT_EQ(way.setting.bladeHeight, 6.0);

@@ -85,7 +85,8 @@ TEST(SawChoice, PlansABenchWithoutATableSaw) {
     EXPECT_EQ(chosen(project, {100, 0}, {100, 265}), 1u);
 }
 
-TEST(SawChoice, PutsSeenLinesOnASawThatWorksFromTheLayoutFace) {  // Expected from: the project file, version 1.
+TEST(SawChoice,
+     PutsSeenLinesOnASawThatWorksFromTheLayoutFace) {  // Expected from: the project file, version 1.
     Project project = oneLine();
     project.plan.prefer = Prefer::SeenLines;
     EXPECT_EQ(chosen(project, {100, 0}, {130, 500}), kRail);

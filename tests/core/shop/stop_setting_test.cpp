@@ -31,9 +31,7 @@ std::vector<Way> waysOf(const Trial& trial, const SolvedLine& line, double width
     return stopWays(project.panel, saw, hand::asked(line), Edge::Bottom);
 }
 
-SolvedLine uprightAt(double at, Side waste) {
-    return hand::upright(hand::panelOf(400, 250), "C", at, waste);
-}
+SolvedLine uprightAt(double at, Side waste) { return hand::upright(hand::panelOf(400, 250), "C", at, waste); }
 
 /// A line through the bottom edge at `at` which leans by `angle` degrees to the right as it goes up.
 SolvedLine leaningAt(double at, double angle, Side waste) {
@@ -157,6 +155,18 @@ TEST(StopSetting, OfASlidingMitreSaw) {
     EXPECT_NEAR(*way.setting.spacer, 38.575, 5e-4);
     EXPECT_FALSE(way.setting.bladeHeight);
     EXPECT_EQ(way.leads, Edge::Top);
+}
+
+// Expected from: a kerf that ends short of the fence needs no piece there; one that runs up to it does.
+TEST(StopSetting, AStoppedKerfNeedsASpacerOnlyWhereItReachesTheFence) {
+    SolvedLine line = uprightAt(200, Side::Left);
+    line.kerfs[0].stopped = true;
+    line.kerfs[0].fullFrom = 50;
+    line.kerfs[0].fullTo = 200;
+    EXPECT_FALSE(waysOf({.kind = SawKind::SlidingMitre}, line).front().setting.spacer);
+    line.kerfs[0].fullFrom = 0;
+    EXPECT_TRUE(waysOf({.kind = SawKind::SlidingMitre}, line).front().setting.spacer);
+    EXPECT_EQ(waysOf({.kind = SawKind::SlidingMitre}, line).front().setting.plunge->fullTo, 200);
 }
 
 }  // namespace

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/shop/relief_hole.h"
+#include "core/shop/rough_cut.h"
 #include "tests/core/shop/hand_built.h"
 
 namespace kerfwall {
@@ -40,7 +42,8 @@ TEST(Trimming, GoesByTheShallowestFloor) {
     EXPECT_NE(steps[0].text.find("7.5 mm above the table"), std::string::npos) << steps[0].text;
 }
 
-// Expected from: pencil. In the hand, bearing at the tip: face down, 12 - 6 + 1 = 7 below the base, clockwise.
+// Expected from: pencil. In the hand, bearing at the tip: face down, 12 - 6 + 1 = 7 below the base,
+// clockwise.
 TEST(Trimming, ByHandIsClockwiseWithTheFaceDown) {
     hand::Job job = hand::windowJob();
     job.project.bench->trimWith = Router::Hand;
@@ -49,6 +52,17 @@ TEST(Trimming, ByHandIsClockwiseWithTheFaceDown) {
     EXPECT_DOUBLE_EQ(*step.setting.bearing, 7);
     EXPECT_EQ(step.setting.feedClockwise, true);
     EXPECT_NE(step.text.find("7.0 mm below the router's base"), std::string::npos) << step.text;
+}
+
+// Expected from: a bit that does not fit trims nothing, and no hole or rough cut helps.
+TEST(Trimming, SaysSoWhereTheBitDoesNotFit) {
+    hand::Job job = hand::windowJob();
+    job.solved.cutouts[0].parts = 0;
+    const WorkStep step = trimSteps(job.project, job.solved).at(0);
+    EXPECT_FALSE(step.setting.bearing || step.setting.bite || step.setting.feedClockwise);
+    EXPECT_NE(step.text.find("the 12.7 mm bit does not fit"), std::string::npos);
+    EXPECT_TRUE(roughSteps(job.project, job.solved).empty());
+    EXPECT_TRUE(drillSteps(job.project, job.solved).empty());
 }
 
 }  // namespace

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/drawing/drawing.h"
+#include "core/geometry/solved.h"
+
+namespace kerfwall {
+
+/// A panel of that size with nothing on it.
+inline Project blankPanel(double width, double height, double thickness) {
+    Project project;
+    project.panel.width = width;
+    project.panel.height = height;
+    project.panel.thickness = thickness;
+    return project;
+}
+
+/// A line with one through kerf of width 3.2 and depth 6.
+inline SolvedLine sawnLine(const std::string& id, Point from, Point to, Side side) {
+    SolvedLine line;
+    line.id = id;
+    line.from = from;
+    line.to = to;
+    const double whole = distance(from, to);
+    line.kerfs.push_back({side, 0, 3.2, 6, false, 0, whole, 0, whole});
+    return line;
+}
+
+inline OutlineLoop straightLoop(const std::vector<Point>& points) {
+    OutlineLoop loop;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        OutlinePiece piece;
+        piece.from = points[i];
+        piece.to = points[(i + 1) % points.size()];
+        loop.push_back(piece);
+    }
+    return loop;
+}
+
+/// Two half circles, anticlockwise.
+inline OutlineLoop roundLoop(Point centre, double radius) {
+    OutlinePiece half;
+    half.isArc = true;
+    half.centre = centre;
+    half.radius = radius;
+    half.from = centre + Point{radius, 0};
+    half.to = centre - Point{radius, 0};
+    OutlinePiece back = half;
+    back.from = half.to;
+    back.to = half.from;
+    return {half, back};
+}
+
+/// The marks of one kind and ink. Kind: Area, Stroke, Circle or Label.
+template <typename Kind>
+std::vector<Kind> marksOf(const Drawing& drawing, Ink ink) {
+    std::vector<Kind> found;
+    for (const Mark& mark : drawing.marks) {
+        const Kind* kind = std::get_if<Kind>(&mark);
+        if (kind && kind->ink == ink) found.push_back(*kind);
+    }
+    return found;
+}
+
+inline std::vector<std::string> dimensionTexts(const Drawing& drawing) {
+    std::vector<std::string> texts;
+    for (const Mark& mark : drawing.marks) {
+        if (const Dimension* size = std::get_if<Dimension>(&mark)) texts.push_back(size->text);
+    }
+    return texts;
+}
+
+}  // namespace kerfwall
