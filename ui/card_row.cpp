@@ -36,7 +36,9 @@ void CardRow::show(const Text& text) {
     m_heading->setText(text.heading);
     m_heading->setVisible(!text.heading.isEmpty());
     showWords();
-    setAccessibleName((text.mark.isEmpty() ? QString() : text.mark + QStringLiteral(". ")) + text.heading);
+    const bool isSize = text.kind == Kind::Size;
+    setAccessibleName(isSize ? text.heading + QStringLiteral(": ") + text.mark
+                             : text.mark + QStringLiteral(". ") + text.heading);
     setAccessibleDescription(text.whole.isEmpty() ? text.text : text.whole);
     dress();
     update();
@@ -52,7 +54,11 @@ void CardRow::dress() {
         palette.setColor(QPalette::WindowText, ink);
         label->setPalette(palette);
     };
-    colour(m_heading, m_text.kind == Kind::Stop ? colours().stop : m_text.kind == Kind::Care ? colours().care : colours().ink);
+    const bool isSize = m_text.kind == Kind::Size;
+    colour(m_heading, m_text.kind == Kind::Stop   ? colours().stop
+                      : m_text.kind == Kind::Care ? colours().care
+                      : isSize                    ? colours().faint
+                                                  : colours().ink);
     colour(m_sentence, grave ? colours().ink : colours().faint);
     update();
 }
@@ -103,7 +109,9 @@ void CardRow::paintSign(QPainter& painter, const QRectF& room) const {
             return kerfwall::paintSign(painter, room.center(), kSign, Severity::Care, m_text.mark, drawingColours());
         case Kind::Note:
             return kerfwall::paintSign(painter, room.center(), kSign, Severity::Note, m_text.mark, drawingColours());
-        case Kind::Size: return;
+        case Kind::Size:
+            painter.setPen(colours().ink);
+            return painter.drawText(rect().adjusted(kSignRoom, 0, -10, 0), Qt::AlignRight | Qt::AlignVCenter, m_text.mark);
         case Kind::Step: break;
     }
     QFont bold = font();

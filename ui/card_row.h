@@ -17,7 +17,7 @@ public:
 
     struct Text {
         Kind kind = Kind::Step;
-        QString mark;     ///< a number; severities draw their own sign
+        QString mark;     ///< the row's number; of a size its value
         QString heading;
         QString text;
         QString whole;    ///< shown in place of `text` once the row is chosen; "": there is no more

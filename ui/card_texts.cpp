@@ -88,7 +88,7 @@ QString taskText(const Project& project, const WorkStep& step) {
         case Task::Rough: return text("Saw out the waste, inside the kerfs");
         case Task::Trim: {
             if (!step.setting.bearing) return text("Trim");
-            return text("Trim, bearing at %1").arg(sizeFor(*step.setting.bearing, project.units));
+            return text("Trim, bearing's lower end at %1").arg(sizeFor(*step.setting.bearing, project.units));
         }
         case Task::Hole: return text("Clamp holes");
         case Task::Fence: return text("Fences");
@@ -96,6 +96,25 @@ QString taskText(const Project& project, const WorkStep& step) {
         case Task::Label: return text("Label");
     }
     return {};
+}
+
+QString firstSentence(const QString& whole) {
+    for (qsizetype end = whole.indexOf(QStringLiteral(". ")); end >= 0; end = whole.indexOf(QStringLiteral(". "), end + 1)) {
+        // A sentence ends where the next begins with a capital; "8.0 mm" and the like go on.
+        if (end + 2 < whole.size() && whole.at(end + 2).isUpper()) return whole.left(end + 1);
+    }
+    return whole;
+}
+
+/// A long sentence up to its first comma or colon: the rest is read where it is needed.
+QString shortened(const QString& sentence) {
+    constexpr qsizetype kTwoLines = 100;
+    if (sentence.size() <= kTwoLines) return sentence;
+    for (qsizetype at = 0; at + 1 < sentence.size(); ++at) {
+        const bool pause = sentence.at(at) == QLatin1Char(',') || sentence.at(at) == QLatin1Char(':') || sentence.at(at) == QLatin1Char(';');
+        if (pause && sentence.at(at + 1).isSpace()) return sentence.left(at) + QStringLiteral(" …");
+    }
+    return sentence;
 }
 
 /// What stands under a step until it is chosen: for a kerf how the panel lies, else the text's first sentence.
@@ -108,11 +127,7 @@ QString briefText(const WorkStep& step) {
     }
     const QString whole = plain(step.text);
     if (step.task == Task::Mark && !step.lines.empty()) return text("lines %1, ticks on the waste side").arg(namesOf(step.lines));
-    for (qsizetype end = whole.indexOf(QStringLiteral(". ")); end >= 0; end = whole.indexOf(QStringLiteral(". "), end + 1)) {
-        // A sentence ends where the next begins with a capital; "8.0 mm" and the like go on.
-        if (end + 2 < whole.size() && whole.at(end + 2).isUpper()) return whole.left(end + 1);
-    }
-    return whole;
+    return shortened(firstSentence(whole));
 }
 
 QString boundsText(const Outline& outline, Units units) {

@@ -51,7 +51,8 @@ QString lengthUnitFor(double mm, Units units) {
 }
 
 QString sizeFor(double mm, Units units) {
-    QString size = lengthFor(mm, units);
+    // A hundredth is as fine as a calliper reads.
+    QString size = lengthFor(std::round(mm * 100) / 100, units);
     if (units == Units::Millimetres && size.endsWith(QLatin1Char(decimalSign()) + QStringLiteral("0"))) size.chop(2);
     return size;
 }

@@ -15,7 +15,7 @@ namespace kerfwall {
 [[nodiscard]] QString lengthFor(double mm, Units units);
 [[nodiscard]] QString lengthUnitFor(double mm, Units units);
 
-/// The same without the zeros a rule does not show: "400", "101.85".
+/// A worked-out size: to a hundredth of a millimetre, without the zeros a rule does not show: "400", "101.85".
 [[nodiscard]] QString sizeFor(double mm, Units units);
 
 /// "3°", "0.5°".
