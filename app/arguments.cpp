@@ -54,10 +54,10 @@ QString wrongOptions(const Request& request, const QCommandLineParser& parser) {
 
 std::expected<Request, QString> readArguments(const QStringList& arguments) {
     QCommandLineParser parser;
-    parser.addOption({{QStringLiteral("h"), QStringLiteral("help")}});
-    parser.addOption({{QStringLiteral("v"), QStringLiteral("version")}});
-    parser.addOption({QString(kTo), {}, QStringLiteral("DIR")});
-    parser.addOption({QString(kPaper), {}, QStringLiteral("NAME")});
+    parser.addOption(QCommandLineOption(QStringList{QStringLiteral("h"), QStringLiteral("help")}));
+    parser.addOption(QCommandLineOption(QStringList{QStringLiteral("v"), QStringLiteral("version")}));
+    parser.addOption(QCommandLineOption(QString(kTo), QString(), QStringLiteral("DIR")));
+    parser.addOption(QCommandLineOption(QString(kPaper), QString(), QStringLiteral("NAME")));
     const bool parsed = parser.parse(QStringList{QStringLiteral("kerfwall")} + arguments);
     if (parser.isSet(QStringLiteral("help"))) {
         return Request{Job::Help, {}, {}, {}};
