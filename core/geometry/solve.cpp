@@ -76,8 +76,8 @@ Opening workOf(const World& world, const ArrangedCutout& cutout, const Border& b
 }
 
 /// Rolls discs a nanometre smaller and larger: where that changes the room they have by more than its rim
-/// times the nanometre, or its rim by a hundredth (a slot as wide as the bit gives room without area), a gap
-/// lies on the border of a decision.
+/// times the nanometre, or its rim by a thousandth of a millimetre (a slot as wide as the bit gives room without
+/// area), a gap lies on the border of a decision.
 void doubtNearBorders(const World& world, const ArrangedCutout& cutout, const Border& border, double bitRadius,
                       const Opening& opening, SolvedCutout& solved) {
     const bool rollsAway = world.widestKerf > 2 * (bitRadius - kDoubt);
@@ -86,7 +86,7 @@ void doubtNearBorders(const World& world, const ArrangedCutout& cutout, const Bo
     for (const double shift : {-kDoubt, kDoubt}) {
         const Room other = roomOf(rim, bitRadius + shift, cutout.faces, world.project.panel);
         const double allowed = 1e-4 + 10 * kDoubt * (opening.room.perimeter + other.perimeter);
-        constexpr double kRimChange = 0.01;
+        constexpr double kRimChange = 0.001;
         const bool steady = std::abs(other.area - opening.room.area) <= allowed &&
                             std::abs(other.perimeter - opening.room.perimeter) <= kRimChange;
         if (steady && other.parts == opening.room.parts) continue;
