@@ -27,6 +27,6 @@ namespace kerfwall {
 [[nodiscard]] std::string lengthWithUnit(double mm, Units units, int decimals = 1, char decimalSign = '.');
 
 /// How many decimals a length needs for the saw: one where it lies on a tenth of a millimetre, else two.
-[[nodiscard]] int decimalsFor(double mm);
+[[nodiscard]] int decimalsAtSaw(double mm);
 
 }  // namespace kerfwall

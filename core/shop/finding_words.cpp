@@ -28,7 +28,7 @@ std::string lengthWords(const Project& project, double mm) {
     if (project.units == Units::Inches && std::abs(mm) < kInch / 8) {
         return decimal(mm / kInch, 3) + " in";
     }
-    return lengthWithUnit(mm, project.units, std::abs(mm) >= 1 ? decimalsFor(mm) : 2);
+    return lengthWithUnit(mm, project.units, std::abs(mm) >= 1 ? decimalsAtSaw(mm) : 2);
 }
 
 std::string atLeastWords(const Project& project, double mm) {
