@@ -35,10 +35,11 @@ void CardRow::show(const Text& text) {
     m_text = text;
     m_heading->setText(text.heading);
     m_heading->setVisible(!text.heading.isEmpty());
-    m_sentence->setText(text.text);
-    m_sentence->setVisible(!text.text.isEmpty());
-    setAccessibleName((text.mark.isEmpty() ? QString() : text.mark + QStringLiteral(". ")) + text.heading);
-    setAccessibleDescription(text.text);
+    showWords();
+    const bool isSize = text.kind == Kind::Size;
+    setAccessibleName(isSize ? text.heading + QStringLiteral(": ") + text.mark
+                             : text.mark + QStringLiteral(". ") + text.heading);
+    setAccessibleDescription(text.whole.isEmpty() ? text.text : text.whole);
     dress();
     update();
 }
@@ -53,14 +54,25 @@ void CardRow::dress() {
         palette.setColor(QPalette::WindowText, ink);
         label->setPalette(palette);
     };
-    colour(m_heading, m_text.kind == Kind::Stop ? colours().stop : m_text.kind == Kind::Care ? colours().care : colours().ink);
+    const bool isSize = m_text.kind == Kind::Size;
+    colour(m_heading, m_text.kind == Kind::Stop   ? colours().stop
+                      : m_text.kind == Kind::Care ? colours().care
+                      : isSize                    ? colours().faint
+                                                  : colours().ink);
     colour(m_sentence, grave ? colours().ink : colours().faint);
     update();
+}
+
+void CardRow::showWords() {
+    const QString& words = m_chosen && !m_text.whole.isEmpty() ? m_text.whole : m_text.text;
+    m_sentence->setText(words);
+    m_sentence->setVisible(!words.isEmpty());
 }
 
 void CardRow::setChosen(bool chosen) {
     if (chosen == m_chosen) return;
     m_chosen = chosen;
+    showWords();
     update();
 }
 
@@ -97,7 +109,9 @@ void CardRow::paintSign(QPainter& painter, const QRectF& room) const {
             return kerfwall::paintSign(painter, room.center(), kSign, Severity::Care, m_text.mark, drawingColours());
         case Kind::Note:
             return kerfwall::paintSign(painter, room.center(), kSign, Severity::Note, m_text.mark, drawingColours());
-        case Kind::Size: return;
+        case Kind::Size:
+            painter.setPen(colours().ink);
+            return painter.drawText(rect().adjusted(kSignRoom, 0, -10, 0), Qt::AlignRight | Qt::AlignVCenter, m_text.mark);
         case Kind::Step: break;
     }
     QFont bold = font();

@@ -17,9 +17,10 @@ public:
 
     struct Text {
         Kind kind = Kind::Step;
-        QString mark;     ///< a number; severities draw their own sign
+        QString mark;     ///< the row's number; of a size its value
         QString heading;
         QString text;
+        QString whole;    ///< shown in place of `text` once the row is chosen; "": there is no more
         bool operator==(const Text&) const = default;
     };
 
@@ -27,6 +28,7 @@ public:
 
     void show(const Text& text);
     void setChosen(bool chosen);
+    bool isChosen() const { return m_chosen; }
     /// Takes on the colours worn now.
     void dress();
 
@@ -39,6 +41,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void showWords();
     void paintSign(QPainter& painter, const QRectF& room) const;
 
     Text m_text;

@@ -50,14 +50,46 @@ QString placeOf(const Finding& finding) {
     return {};
 }
 
-QString taskText(const WorkStep& step) {
+QString sawText(const Project& project, const WorkStep& step) {
+    const Saw* saw = findSaw(benchOf(project), step.saw);
+    if (!saw) return text("By hand");
+    switch (saw->kind) {
+        case SawKind::RipFence: return text("Rip fence");
+        case SawKind::CrosscutSled: return text("Crosscut sled");
+        case SawKind::MitreGauge: return text("Mitre gauge");
+        case SawKind::GuideRail: return text("Guide rail");
+        case SawKind::SlidingMitre: return text("Sliding mitre saw");
+    }
+    return {};
+}
+
+/// "Rip fence 101.85, blade 6 up": what is set, in the order it is set.
+QString settingText(const Project& project, const WorkStep& step) {
+    const Setting& set = step.setting;
+    const auto size = [&](double mm) { return sizeFor(mm, project.units); };
+    QStringList parts;
+    QString first = sawText(project, step);
+    if (set.fence) first += QLatin1Char(' ') + size(*set.fence);
+    parts << first;
+    if (set.angle && *set.angle != 0) parts << text("turned %1").arg(angleFor(*set.angle));
+    if (set.wedge) parts << text("wedge %1 over %2").arg(size(set.wedge->rise), size(set.wedge->length));
+    if (set.stop) parts << text("stop %1").arg(size(*set.stop));
+    if (set.bladeHeight) parts << text("blade %1 up").arg(size(*set.bladeHeight));
+    if (set.depth) parts << text("depth %1").arg(size(*set.depth));
+    return parts.join(QStringLiteral(", "));
+}
+
+QString taskText(const Project& project, const WorkStep& step) {
     switch (step.task) {
-        case Task::Mark: return text("Mark the edges");
-        case Task::Bore: return text("Bore");
-        case Task::Kerf: return text("Saw kerf %1").arg(namesOf(step.lines));
-        case Task::Drill: return text("Drill");
-        case Task::Rough: return text("Saw out the waste");
-        case Task::Trim: return text("Trim");
+        case Task::Mark: return step.see.empty() ? text("Check the reference edge") : text("Mark the edges");
+        case Task::Bore: return text("Bore the corners");
+        case Task::Kerf: return settingText(project, step);
+        case Task::Drill: return text("Drill the relief holes");
+        case Task::Rough: return text("Saw out the waste, inside the kerfs");
+        case Task::Trim: {
+            if (!step.setting.bearing) return text("Trim");
+            return text("Trim, bearing's lower end at %1").arg(sizeFor(*step.setting.bearing, project.units));
+        }
         case Task::Hole: return text("Clamp holes");
         case Task::Fence: return text("Fences");
         case Task::Hand: return text("By hand");
@@ -66,10 +98,42 @@ QString taskText(const WorkStep& step) {
     return {};
 }
 
+QString firstSentence(const QString& whole) {
+    for (qsizetype end = whole.indexOf(QStringLiteral(". ")); end >= 0; end = whole.indexOf(QStringLiteral(". "), end + 1)) {
+        // A sentence ends where the next begins with a capital; "8.0 mm" and the like go on.
+        if (end + 2 < whole.size() && whole.at(end + 2).isUpper()) return whole.left(end + 1);
+    }
+    return whole;
+}
+
+/// A long sentence up to its first comma or colon: the rest is read where it is needed.
+QString shortened(const QString& sentence) {
+    constexpr qsizetype kTwoLines = 100;
+    if (sentence.size() <= kTwoLines) return sentence;
+    for (qsizetype at = 0; at + 1 < sentence.size(); ++at) {
+        const bool pause = sentence.at(at) == QLatin1Char(',') || sentence.at(at) == QLatin1Char(':') || sentence.at(at) == QLatin1Char(';');
+        if (pause && sentence.at(at + 1).isSpace()) return sentence.left(at) + QStringLiteral(" …");
+    }
+    return sentence;
+}
+
+/// What stands under a step until it is chosen: for a kerf how the panel lies, else the text's first sentence.
+QString briefText(const WorkStep& step) {
+    if (step.task == Task::Kerf) {
+        QString words = text(step.lines.size() == 1 ? "kerf %1" : "kerfs %1").arg(namesOf(step.lines));
+        words += step.faceUp ? text(", layout face up") : text(", layout face down");
+        if (step.against) words += text(", %1 on the fence").arg(edgeText(*step.against));
+        return words;
+    }
+    const QString whole = plain(step.text);
+    if (step.task == Task::Mark && !step.lines.empty()) return text("lines %1, ticks on the waste side").arg(namesOf(step.lines));
+    return shortened(firstSentence(whole));
+}
+
 QString boundsText(const Outline& outline, Units units) {
     const double width = outline.bounds.high.x - outline.bounds.low.x;
     const double height = outline.bounds.high.y - outline.bounds.low.y;
-    return text("%1 × %2").arg(lengthFor(width, units), lengthFor(height, units));
+    return text("%1 × %2").arg(sizeFor(width, units), sizeFor(height, units));
 }
 
 /// One row of the sizes and the lines it is measured between.
@@ -89,9 +153,9 @@ void addSizes(std::vector<SizeRow>& rows, const Project& project, const SolvedCu
     }
     for (const FacingSize& size : cutout.sizes) {
         const QString between = text("between %1 and %2").arg(plain(size.first), plain(size.second));
-        const QString value = size.atEnds ? text("%1 to %2").arg(lengthFor(size.atEnds->first, units),
-                                                                  lengthFor(size.atEnds->second, units))
-                                          : lengthFor(size.distance, units);
+        const QString value = size.atEnds ? text("%1 to %2").arg(sizeFor(size.atEnds->first, units),
+                                                                  sizeFor(size.atEnds->second, units))
+                                          : sizeFor(size.distance, units);
         rows.push_back({between, value, {size.first, size.second}});
     }
     if (!cutout.work.loops.empty()) rows.push_back({text("cut in the work"), boundsText(cutout.work, units), {}});
@@ -103,7 +167,7 @@ void addSizes(std::vector<SizeRow>& rows, const Project& project, const SolvedCu
             box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
         }
         rows.push_back({text("wanted in the work"),
-                        text("%1 × %2").arg(lengthFor(box.high.x - box.low.x, units), lengthFor(box.high.y - box.low.y, units)),
+                        text("%1 × %2").arg(sizeFor(box.high.x - box.low.x, units), sizeFor(box.high.y - box.low.y, units)),
                         {}});
     }
 }
@@ -122,17 +186,17 @@ std::vector<CardRow::Text> findingTexts(const std::vector<Finding>& findings) {
         const Finding& finding = findings[i];
         const QString place = placeOf(finding);
         const QString heading = severityText(finding.severity) + (place.isEmpty() ? QString() : QStringLiteral(": ") + place);
-        rows.push_back({kindOf(finding.severity), QString::number(i + 1), heading, plain(finding.text)});
+        rows.push_back({kindOf(finding.severity), QString::number(i + 1), heading, plain(finding.text), {}});
     }
     return rows;
 }
 
-std::vector<CardRow::Text> stepTexts(const OrderOfWork& order) {
+std::vector<CardRow::Text> stepTexts(const Project& project, const OrderOfWork& order) {
     std::vector<CardRow::Text> rows;
     for (const WorkStep& step : order.steps) {
-        QString body = plain(step.text);
-        for (const std::string& caution : step.cautions) body += QStringLiteral(" ") + plain(caution);
-        rows.push_back({CardRow::Kind::Step, QString::number(step.number), taskText(step), body});
+        QString whole = plain(step.text);
+        for (const std::string& caution : step.cautions) whole += QLatin1Char('\n') + plain(caution);
+        rows.push_back({CardRow::Kind::Step, QString::number(step.number), taskText(project, step), briefText(step), whole});
     }
     return rows;
 }
@@ -140,7 +204,7 @@ std::vector<CardRow::Text> stepTexts(const OrderOfWork& order) {
 std::vector<CardRow::Text> sizeTexts(const Project& project, const Solved& solved) {
     std::vector<CardRow::Text> rows;
     for (const SizeRow& row : sizeRows(project, solved)) {
-        rows.push_back({CardRow::Kind::Size, row.text, row.heading, {}});
+        rows.push_back({CardRow::Kind::Size, row.text, row.heading, {}, {}});
     }
     return rows;
 }

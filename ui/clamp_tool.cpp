@@ -3,6 +3,7 @@
 
 #include "core/geometry/clamping.h"
 #include "core/geometry/edge_place.h"
+#include "core/geometry/laying.h"
 #include "ui/hole_entry.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -12,7 +13,6 @@ namespace kerfwall {
 namespace {
 
 constexpr double kEdgeReach = 4;     // times the usual reach: an edge is easy to mean
-constexpr double kLooseStep = 0.01;  // mm, without snapping
 
 }  // namespace
 

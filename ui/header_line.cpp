@@ -34,12 +34,12 @@ void HeaderLine::refresh() {
     const Project& project = m_session.project();
     const Units units = project.units;
     m_title->setText(m_session.name());
-    const QString panel = tr("panel %1 × %2 × %3").arg(lengthFor(project.panel.width, units), lengthFor(project.panel.height, units),
-                                                       lengthFor(project.panel.thickness, units));
+    const QString panel = tr("panel %1 × %2 × %3").arg(sizeFor(project.panel.width, units), sizeFor(project.panel.height, units),
+                                                       sizeFor(project.panel.thickness, units));
     const UseAnswer& use = m_session.solved().use;
     const QString guide = project.use.byBush ? tr("bush %1, bit %2") : tr("bearing %1, bit %2");
     const QString saved = m_session.isSaved() ? (m_session.path().isEmpty() ? tr("new") : tr("saved")) : tr("not saved");
-    m_details->setText(panel + QStringLiteral(" · ") + guide.arg(lengthFor(use.guide, units), lengthFor(use.cutter, units)) +
+    m_details->setText(panel + QStringLiteral(" · ") + guide.arg(sizeFor(use.guide, units), sizeFor(use.cutter, units)) +
                        QStringLiteral(" · ") + saved);
 }
 

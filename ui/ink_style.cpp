@@ -17,7 +17,8 @@ LineType lineType(Ink ink, const Palette& palette) {
     switch (ink) {
         case Ink::PanelEdge:
         case Ink::Template:
-        case Ink::Wood: return {palette.ink, true, {}};
+        case Ink::Wood:
+            return {palette.ink, true, {}};
         case Ink::PanelFill:
         case Ink::LayoutLine:
         case Ink::ReliefHole:
@@ -25,36 +26,60 @@ LineType lineType(Ink ink, const Palette& palette) {
         case Ink::FenceBody:
         case Ink::EdgeTick:
         case Ink::ReferenceEdge:
-        case Ink::Text: return {palette.ink, false, {}};
-        case Ink::WasteTick: return {palette.ink, true, {}};
-        case Ink::FootLine: return {palette.ink, false, kLongDashDot};
-        case Ink::KerfBand: return {palette.faint, false, kShortDashed};
-        case Ink::RunOut: return {palette.faint, false, kShortDashed};
-        case Ink::DrawnCutout: return {palette.ink, false, kDashed};
-        case Ink::Waste: return {palette.hatch, false, {}};
-        case Ink::Work: return {palette.work, false, kDashed};
-        case Ink::Workpiece: return {palette.work, false, kLongDashTwoDots};
-        case Ink::Centre: return {palette.faint, false, kLongDashDot};
-        case Ink::CuttingPlane: return {palette.tool, false, kLongDashDot};
-        case Ink::Dimension: return {palette.faint, false, {}};
-        case Ink::Hidden: return {palette.ink, false, kDashed};
-        case Ink::FindingStop: return {palette.stop, false, {}};
-        case Ink::FindingCare: return {palette.care, false, {}};
-        case Ink::FindingNote: return {palette.note, false, {}};
-        case Ink::FaintText: return {palette.faint, false, {}};
-        case Ink::Projection: return {palette.hatch, false, kDotted};
+        case Ink::Text:
+            return {palette.ink, false, {}};
+        case Ink::WasteTick:
+            return {palette.ink, true, {}};
+        case Ink::FootLine:
+            return {palette.ink, false, kLongDashDot};
+        case Ink::KerfBand:
+            return {palette.faint, false, kShortDashed};
+        case Ink::RunOut:
+            return {palette.faint, false, kShortDashed};
+        case Ink::DrawnCutout:
+            return {palette.ink, false, kDashed};
+        case Ink::Waste:
+            return {palette.hatch, false, {}};
+        case Ink::Work:
+            return {palette.work, false, kDashed};
+        case Ink::Workpiece:
+            return {palette.work, false, kLongDashTwoDots};
+        case Ink::Centre:
+            return {palette.faint, false, kLongDashDot};
+        case Ink::CuttingPlane:
+            return {palette.tool, false, kLongDashDot};
+        case Ink::Dimension:
+            return {palette.faint, false, {}};
+        case Ink::Hidden:
+            return {palette.ink, false, kDashed};
+        case Ink::FindingStop:
+            return {palette.stop, false, {}};
+        case Ink::FindingCare:
+            return {palette.care, false, {}};
+        case Ink::FindingNote:
+            return {palette.note, false, {}};
+        case Ink::FaintText:
+            return {palette.faint, false, {}};
+        case Ink::Projection:
+            return {palette.hatch, false, kDotted};
     }
     return {palette.ink, false, {}};
 }
 
 AreaStyle areaStyle(Ink ink, const Palette& palette) {
     switch (ink) {
-        case Ink::PanelFill: return {palette.board, {}};
-        case Ink::KerfBand: return {palette.kerf, {}};
-        case Ink::Waste: return {palette.ground, palette.hatch};
-        case Ink::Wood: return {palette.board, palette.hatch, 2, 45, true};
-        case Ink::FenceBody: return {{}, palette.hatch, 2.4, -45, true};
-        default: break;
+        case Ink::PanelFill:
+            return {palette.board, {}};
+        case Ink::KerfBand:
+            return {palette.kerf, {}};
+        case Ink::Waste:
+            return {palette.ground, palette.hatch};
+        case Ink::Wood:
+            return {palette.board, palette.hatch, 2, 45, true};
+        case Ink::FenceBody:
+            return {{}, palette.hatch, 2.4, -45, true};
+        default:
+            break;
     }
     return {{}, {}, 3, 45, true};
 }

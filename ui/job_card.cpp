@@ -21,9 +21,9 @@ JobCard::JobCard(Session& session, QWidget* parent) : QScrollArea(parent), m_ses
     m_column = new QVBoxLayout(sheet);
     m_column->setContentsMargins(14, 12, 14, 16);
     m_column->setSpacing(4);
-    m_findings = makeSection(tr("Mind before cutting"));
-    m_order = makeSection(tr("Order of work"));
-    m_sizes = makeSection(tr("Sizes"));
+    m_findings = makeSection(tr("Mind before cutting"), {});
+    m_order = makeSection(tr("Order of work"), tr("Lay lines from edge to edge and mark the waste between them: the order of work follows."));
+    m_sizes = makeSection(tr("Sizes"), {});
     m_column->addStretch(1);
     setWidget(sheet);
     m_soon.setSingleShot(true);
@@ -33,7 +33,7 @@ JobCard::JobCard(Session& session, QWidget* parent) : QScrollArea(parent), m_ses
     refresh();
 }
 
-JobCard::Section JobCard::makeSection(const QString& title) {
+JobCard::Section JobCard::makeSection(const QString& title, const QString& whenEmpty) {
     Section section;
     auto* head = new QHBoxLayout;
     section.title = new QLabel(title, this);
@@ -47,6 +47,10 @@ JobCard::Section JobCard::makeSection(const QString& title) {
     section.rows = new QVBoxLayout;
     section.rows->setSpacing(2);
     section.rows->setContentsMargins(0, 0, 0, 14);
+    section.empty = new QLabel(whenEmpty, this);
+    section.empty->setObjectName(QStringLiteral("faint"));
+    section.empty->setWordWrap(true);
+    section.rows->addWidget(section.empty);
     m_column->addLayout(section.rows);
     return section;
 }
@@ -60,6 +64,7 @@ void JobCard::fill(Section& section, const std::vector<CardRow::Text>& texts) {
         Section* of = &section;
         connect(row, &CardRow::clicked, this, [this, of, index] { choose(*of, index); });
     }
+    section.empty->setVisible(texts.empty() && !section.empty->text().isEmpty());
     for (std::size_t i = 0; i < section.cards.size(); ++i) {
         if (i < texts.size()) section.cards[i]->show(texts[i]);
         section.cards[i]->setVisible(i < texts.size());
@@ -69,16 +74,18 @@ void JobCard::fill(Section& section, const std::vector<CardRow::Text>& texts) {
 void JobCard::refresh() {
     fill(m_findings, findingTexts(m_session.findings()));
     m_findings.summary->setText(findingSummary(m_session.findings()));
-    fill(m_order, stepTexts(m_session.order()));
+    fill(m_order, stepTexts(m_session.project(), m_session.order()));
     m_order.summary->setText(orderSummary(m_session.order()));
     fill(m_sizes, sizeTexts(m_session.project(), m_session.solved()));
     m_sizes.title->setVisible(!m_session.solved().cutouts.empty());
 }
 
 void JobCard::choose(Section& section, std::size_t row) {
+    const bool again = section.cards.at(row)->isChosen();
     for (Section* each : {&m_findings, &m_order, &m_sizes}) {
-        for (std::size_t i = 0; i < each->cards.size(); ++i) each->cards[i]->setChosen(each == &section && i == row);
+        for (std::size_t i = 0; i < each->cards.size(); ++i) each->cards[i]->setChosen(!again && each == &section && i == row);
     }
+    if (again) return Q_EMIT pointed({}, std::nullopt);
     if (&section == &m_findings && row < m_session.findings().size()) {
         const Finding& finding = m_session.findings()[row];
         if (finding.hole) Q_EMIT holePointed(*finding.hole);

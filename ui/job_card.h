@@ -39,10 +39,11 @@ private:
     struct Section {
         QLabel* title = nullptr;
         QLabel* summary = nullptr;
+        QLabel* empty = nullptr;  // what to do while there are no rows
         QVBoxLayout* rows = nullptr;
         std::vector<CardRow*> cards;
     };
-    Section makeSection(const QString& title);
+    Section makeSection(const QString& title, const QString& whenEmpty);
     void fill(Section& section, const std::vector<CardRow::Text>& texts);
     void refresh();
     void showFindings();

@@ -110,7 +110,10 @@ void MainWindow::connectHand() {
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
     for (SheetForm* form : {m_panelForm, m_useForm}) connect(form, &SheetForm::closeAsked, this, [this] { layForm(nullptr); });
-    connect(&m_selection, &Selection::changed, this, &MainWindow::refreshEntry);
+    connect(&m_selection, &Selection::changed, this, [this] {
+        refreshEntry();
+        refreshNames();
+    });
     connect(&m_session, &Session::changed, this, [this] {
         refreshEntry();
         refreshNames();
@@ -149,6 +152,7 @@ void MainWindow::refreshEntry() {
 void MainWindow::refreshNames() {
     setWindowTitle(m_session.name() + QStringLiteral("[*] – Kerfwall"));
     setWindowModified(!m_session.isSaved());
+    m_delete->setEnabled(!m_selection.isEmpty());
     m_undo->setEnabled(!m_session.undoName().isEmpty());
     m_undo->setText(m_session.undoName().isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(m_session.undoName()));
     m_redo->setEnabled(!m_session.redoName().isEmpty());

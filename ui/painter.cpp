@@ -92,8 +92,15 @@ class PainterSurface : public Surface {
 
     [[nodiscard]] double markScale() const override { return m_view.paperMm / m_view.perMmX; }
 
+    [[nodiscard]] std::optional<Box> visible() const override {
+        if (!m_view.screen) return std::nullopt;
+        const QRectF seen = m_painter.combinedTransform().inverted().mapRect(QRectF(m_painter.viewport()));
+        return Box{m_view.toDrawing(seen.bottomLeft()), m_view.toDrawing(seen.topRight())};
+    }
+
   private:
-    void drawScreenText(const QString& text, double size, Anchor anchor, const QColor& colour, const QColor& halo) {
+    void drawScreenText(const QString& text, double size, Anchor anchor, const QColor& colour,
+                        const QColor& halo) {
         QFont font = letteringFont();
         font.setPixelSize(std::max(6, static_cast<int>(std::lround(size))));
         font.setHintingPreference(QFont::PreferDefaultHinting);

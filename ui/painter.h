@@ -14,12 +14,12 @@ namespace kerfwall {
 /// Where a drawing lies on a painter and how large its line widths, dashes and texts are.
 /// Device units are the painter's logical units, y down.
 struct View {
-    QPointF origin;         ///< device place of the drawing's (0, 0)
-    double perMmX = 1;      ///< device units for one mm of the drawing along x, > 0
-    double perMmY = 1;      ///< ... and along y
-    double paperMm = 1;     ///< device units for one mm of line width, dash, sign and text
-    double textScale = 1;   ///< larger or smaller texts
-    bool screen = false;    ///< wide lines 2 units, narrow 1; text in whole units
+    QPointF origin;        ///< device place of the drawing's (0, 0)
+    double perMmX = 1;     ///< device units for one mm of the drawing along x, > 0
+    double perMmY = 1;     ///< ... and along y
+    double paperMm = 1;    ///< device units for one mm of line width, dash, sign and text
+    double textScale = 1;  ///< larger or smaller texts
+    bool screen = false;   ///< wide lines 2 units, narrow 1; text in whole units
     [[nodiscard]] QPointF toDevice(Point place) const {
         return {origin.x() + place.x * perMmX, origin.y() - place.y * perMmY};
     }

@@ -18,12 +18,12 @@ Palette lightPalette() {
     palette.faint = QColor(0x55, 0x55, 0x50);
     palette.hatch = QColor(0xb9, 0xb3, 0xa6);
     palette.kerf = QColor(0xaf, 0xc1, 0xc4);
-    palette.work = QColor(0x00, 0x5f, 0x95);      // blue, darkened
-    palette.tool = QColor(0xb3, 0x4f, 0x00);      // vermillion, darkened
+    palette.work = QColor(0x00, 0x5f, 0x95);  // blue, darkened
+    palette.tool = QColor(0xb3, 0x4f, 0x00);  // vermillion, darkened
     palette.toolFill = QColor(0xe8, 0xf0, 0xf8);
-    palette.stop = QColor(0xb5, 0x3a, 0x00);      // vermillion, darkened
-    palette.care = QColor(0x9a, 0x5b, 0x00);      // orange, darkened
-    palette.note = QColor(0x00, 0x5f, 0x95);      // blue, darkened
+    palette.stop = QColor(0xb5, 0x3a, 0x00);  // vermillion, darkened
+    palette.care = QColor(0x9a, 0x5b, 0x00);  // orange, darkened
+    palette.note = QColor(0x00, 0x5f, 0x95);  // blue, darkened
     return palette;
 }
 
@@ -37,12 +37,12 @@ Palette darkPalette() {
     palette.faint = QColor(0xb4, 0xb2, 0xaa);
     palette.hatch = QColor(0x66, 0x63, 0x5a);
     palette.kerf = QColor(0x4d, 0x67, 0x70);
-    palette.work = QColor(0x56, 0xb4, 0xe9);      // sky
-    palette.tool = QColor(0xf0, 0x8a, 0x3c);      // vermillion, lightened
+    palette.work = QColor(0x56, 0xb4, 0xe9);  // sky
+    palette.tool = QColor(0xf0, 0x8a, 0x3c);  // vermillion, lightened
     palette.toolFill = QColor(0x25, 0x35, 0x44);
-    palette.stop = QColor(0xff, 0x8a, 0x4a);      // vermillion, lightened
-    palette.care = QColor(0xe6, 0x9f, 0x00);      // orange
-    palette.note = QColor(0x7c, 0xc4, 0xee);      // sky, lightened
+    palette.stop = QColor(0xff, 0x8a, 0x4a);  // vermillion, lightened
+    palette.care = QColor(0xe6, 0x9f, 0x00);  // orange
+    palette.note = QColor(0x7c, 0xc4, 0xee);  // sky, lightened
     return palette;
 }
 
@@ -64,16 +64,20 @@ double luminance(const QColor& colour) {
     const auto linear = [](double channel) {
         return channel <= 0.04045 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
     };
-    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF());
+    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) +
+           0.0722 * linear(colour.blueF());
 }
 
 }  // namespace
 
 Palette paletteOf(PaletteKind kind) {
     switch (kind) {
-        case PaletteKind::Light: return lightPalette();
-        case PaletteKind::Dark: return darkPalette();
-        case PaletteKind::Paper: break;
+        case PaletteKind::Light:
+            return lightPalette();
+        case PaletteKind::Dark:
+            return darkPalette();
+        case PaletteKind::Paper:
+            break;
     }
     return printedPalette();
 }

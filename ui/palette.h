@@ -14,16 +14,16 @@ enum class PaletteKind { Light, Dark, Paper };
 /// Source    Okabe and Ito, Color Universal Design; contrast by WCAG 2.2, 1.4.11.
 struct Palette {
     PaletteKind kind = PaletteKind::Light;
-    QColor ground;     ///< the sheet itself
-    QColor board;      ///< the panel
-    QColor ink;        ///< visible edges, layout lines, the template
+    QColor ground;  ///< the sheet itself
+    QColor board;   ///< the panel
+    QColor ink;     ///< visible edges, layout lines, the template
     QColor text;
-    QColor faint;      ///< dimensions, rulers, projection lines: 4.5 : 1 on the ground
-    QColor hatch;      ///< hatching: never the only signal, so it may be quieter
-    QColor kerf;       ///< filled kerf bands
-    QColor work;       ///< the opening in the work, the workpiece
-    QColor tool;       ///< what the hand moves: selection, cutting line
-    QColor toolFill;   ///< the same as a quiet fill
+    QColor faint;     ///< dimensions, rulers, projection lines: 4.5 : 1 on the ground
+    QColor hatch;     ///< hatching: never the only signal, so it may be quieter
+    QColor kerf;      ///< filled kerf bands
+    QColor work;      ///< the opening in the work, the workpiece
+    QColor tool;      ///< what the hand moves: selection, cutting line
+    QColor toolFill;  ///< the same as a quiet fill
     QColor stop;
     QColor care;
     QColor note;

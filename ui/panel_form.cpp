@@ -63,7 +63,11 @@ SheetForm::ChoiceRow referenceRow() {
     row.label = SheetForm::tr("Reference edge");
     row.objectName = QStringLiteral("referenceEdge");
     row.step = SheetForm::tr("Choose the reference edge");
-    for (const Edge edge : kEdges) row.options << edgeText(edge);
+    row.options = [](const Project&) {
+        QStringList options;
+        for (const Edge edge : kEdges) options << edgeText(edge);
+        return options;
+    };
     row.read = [](const Project& project) { return static_cast<int>(project.panel.referenceEdge); };
     row.write = [](Project& project, int option) {
         project.panel.referenceEdge = kEdges.at(static_cast<std::size_t>(option));
@@ -76,8 +80,14 @@ SheetForm::ChoiceRow squareRow() {
     row.label = SheetForm::tr("True right angle");
     row.objectName = QStringLiteral("squareCorner");
     row.step = SheetForm::tr("Choose the true corner");
-    row.options = {SheetForm::tr("where it begins"), SheetForm::tr("where it ends"), SheetForm::tr("at both its ends"),
-                   SheetForm::tr("at neither"), SheetForm::tr("at all four, measured")};
+    row.options = [](const Project& project) {
+        // Edges run anticlockwise: each ends where the next begins.
+        const QStringList corners{SheetForm::tr("bottom left"), SheetForm::tr("bottom right"), SheetForm::tr("top right"),
+                                  SheetForm::tr("top left")};
+        const int begins = static_cast<int>(project.panel.referenceEdge);
+        return QStringList{corners[begins], corners[(begins + 1) % 4], SheetForm::tr("at both its ends"),
+                           SheetForm::tr("at neither end"), SheetForm::tr("all four, measured")};
+    };
     row.read = [](const Project& project) { return static_cast<int>(project.panel.squareCorner); };
     row.write = [](Project& project, int option) { project.panel.squareCorner = static_cast<SquareCorner>(option); };
     return row;
@@ -94,8 +104,6 @@ SheetForm* makePanelForm(Session& session, QWidget* parent) {
     form->addLength(depthRow());
     form->addChoice(referenceRow());
     form->addChoice(squareRow());
-    form->addHint(SheetForm::tr("An edge begins at its left end seen from inside the panel's middle, layout face up: it runs "
-                                "anticlockwise round the panel."));
     return form;
 }
 

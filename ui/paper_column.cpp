@@ -38,7 +38,8 @@ void PaperColumn::paragraph(const QString& text, const Lettering& lettering, dou
 }
 
 double PaperColumn::paragraphHeight(const QString& text, const Lettering& lettering, double indent) const {
-    return lettering.height * kLineStep * static_cast<double>(brokenLines(text, width() - indent, lettering).size());
+    return lettering.height * kLineStep *
+           static_cast<double>(brokenLines(text, width() - indent, lettering).size());
 }
 
 std::vector<PaperPage> PaperColumn::pages(const QString& foot) const {

@@ -15,7 +15,8 @@ class PaperColumn {
   public:
     using Paint = std::function<void(QPainter&, double top)>;
 
-    PaperColumn(double width, double height, double margin) : m_width(width), m_height(height), m_margin(margin) {}
+    PaperColumn(double width, double height, double margin)
+        : m_width(width), m_height(height), m_margin(margin) {}
 
     [[nodiscard]] double left() const { return m_margin; }
     [[nodiscard]] double right() const { return m_width - m_margin; }
@@ -28,7 +29,8 @@ class PaperColumn {
     void block(double height, Paint paint);
     /// A paragraph, broken at its spaces, `indent` from the left; it may run on to the next page.
     void paragraph(const QString& text, const Lettering& lettering, double indent = 0);
-    [[nodiscard]] double paragraphHeight(const QString& text, const Lettering& lettering, double indent = 0) const;
+    [[nodiscard]] double paragraphHeight(const QString& text, const Lettering& lettering,
+                                         double indent = 0) const;
 
     /// The pages; `foot` is written under each, with its number.
     [[nodiscard]] std::vector<PaperPage> pages(const QString& foot) const;

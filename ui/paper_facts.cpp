@@ -11,7 +11,9 @@
 namespace kerfwall {
 namespace {
 
-QString faceWords(Face face) { return face == Face::Back ? PaperWords::tr("back") : PaperWords::tr("layout face"); }
+QString faceWords(Face face) {
+    return face == Face::Back ? PaperWords::tr("back") : PaperWords::tr("layout face");
+}
 
 /// "400 × 250 × 12 mm": the unit once.
 QString sizesWords(const Project& project, std::initializer_list<double> sizes) {
@@ -42,7 +44,8 @@ QString titleOf(const Project& project) {
 
 QString panelFact(const Project& project) {
     const Panel& panel = project.panel;
-    const QString material = panel.material == "mdf" ? PaperWords::tr("MDF") : QString::fromStdString(panel.material);
+    const QString material =
+        panel.material == "mdf" ? PaperWords::tr("MDF") : QString::fromStdString(panel.material);
     return PaperWords::tr("Panel %1, %2")
         .arg(sizesWords(project, {panel.width, panel.height, panel.thickness}), material);
 }
@@ -72,9 +75,8 @@ QStringList workFacts(const Project& project, const Solved& solved) {
             continue;
         }
         const Box& bounds = cutout.work.bounds;
-        QString fact =
-            PaperWords::tr("%1: %2")
-                .arg(id, sizesWords(project, {bounds.high.x - bounds.low.x, bounds.high.y - bounds.low.y}));
+        QString fact = PaperWords::tr("%1: %2").arg(
+            id, sizesWords(project, {bounds.high.x - bounds.low.x, bounds.high.y - bounds.low.y}));
         if (const auto radius = smallestRadius(cutout.work)) {
             fact += PaperWords::tr(", corners of radius %1").arg(lengthWords(project, *radius));
         }

@@ -6,10 +6,10 @@
 #include <utility>
 #include <vector>
 
+#include "ui/palette.h"
 #include "ui/paper_facts.h"
 #include "ui/paper_pattern.h"
 #include "ui/paper_text.h"
-#include "ui/palette.h"
 
 namespace kerfwall {
 namespace {
@@ -61,7 +61,8 @@ void paintTexts(QPainter& painter, const LabelText& text) {
         Lettering letters = lettering;
         letters.height *= scale;
         for (const QString& line : lines) {
-            writeText(painter, {kEdge, top + letters.height}, shortened(line, kWidth - 2 * kEdge, letters), letters);
+            writeText(painter, {kEdge, top + letters.height}, shortened(line, kWidth - 2 * kEdge, letters),
+                      letters);
             top += letters.height * kLineStep;
         }
         top += kBetween * scale;

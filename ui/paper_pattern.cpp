@@ -7,14 +7,14 @@
 
 #include "core/drawing/plan_drawing.h"
 #include "ui/ink_style.h"
-#include "ui/paper_text.h"
 #include "ui/painter.h"
+#include "ui/paper_text.h"
 
 namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kClipBeyond = 0.5;    // past the sheet's window, so that a line on its border is whole
+constexpr double kClipBeyond = 0.5;  // past the sheet's window, so that a line on its border is whole
 constexpr double kSmall = 2.4;
 constexpr double kBarTick = 1.6;
 constexpr double kBarStep = 10;
@@ -40,7 +40,7 @@ struct PlacedSheet {
     const Pattern& pattern;
     const Sheet& sheet;
     View view;
-    QRectF window;  // on the page, mm
+    QRectF window;       // on the page, mm
     bool whole = false;  // one sheet as large as the panel: texts go inside
 };
 
@@ -51,8 +51,8 @@ PlacedSheet placed(const Pattern& pattern, const Sheet& sheet) {
     const QPointF origin(sheet.corner.x - sheet.window.low.x * scaleX, foot + sheet.window.low.y * scaleY);
     const double wide = (sheet.window.high.x - sheet.window.low.x) * scaleX;
     const double high = (sheet.window.high.y - sheet.window.low.y) * scaleY;
-    return {pattern, sheet, paperView(origin, scaleX, scaleY), QRectF(sheet.corner.x, foot - high, wide, high),
-            pattern.sheets.paper.name == "panel"};
+    return {pattern, sheet, paperView(origin, scaleX, scaleY),
+            QRectF(sheet.corner.x, foot - high, wide, high), pattern.sheets.paper.name == "panel"};
 }
 
 QPen thinPen(const QColor& colour, double width) {
@@ -74,8 +74,8 @@ QString barText(double length, double correction) {
 }
 
 /// A ladder of 10 mm steps from `start` along `along`; the ticks point to `aside`.
-void paintBar(QPainter& painter, QPointF start, QPointF along, QPointF aside, double length, double correction,
-              const QColor& colour) {
+void paintBar(QPainter& painter, QPointF start, QPointF along, QPointF aside, double length,
+              double correction, const QColor& colour) {
     painter.setPen(thinPen(colour, kNarrowLine));
     painter.drawLine(QLineF(start, start + along * length * correction));
     for (double at = 0; at <= length + 1e-9; at += kBarStep) {
@@ -100,15 +100,16 @@ void paintBars(QPainter& painter, const PlacedSheet& at) {
     if (level > 0) {
         const QPointF start(at.window.left() + in, y);
         paintBar(painter, start, {1, 0}, {0, -1}, level, printing.scaleX, colour);
-        writeText(painter, start + QPointF(level * printing.scaleX + 1.5, 0), barText(level, printing.scaleX), letters);
+        writeText(painter, start + QPointF(level * printing.scaleX + 1.5, 0), barText(level, printing.scaleX),
+                  letters);
     }
     if (upright > 0) {
         const QPointF start(x, at.window.bottom() - in);
         paintBar(painter, start, {0, -1}, {1, 0}, upright, printing.scaleY, colour);
         Lettering turned = letters;
         turned.turn = 90;
-        writeText(painter, start + QPointF(1.8, -upright * printing.scaleY - 1.5), barText(upright, printing.scaleY),
-                  turned);
+        writeText(painter, start + QPointF(1.8, -upright * printing.scaleY - 1.5),
+                  barText(upright, printing.scaleY), turned);
     }
 }
 
@@ -150,7 +151,8 @@ void paintJoinMark(QPainter& painter, const PlacedSheet& at, Point place, const 
     Drawing ring;
     ring.marks.emplace_back(Circle{Ink::ReliefHole, {0, 0}, kJoinMark * 0.55, {}});
     paintDrawing(painter, ring, at.pattern.palette, paperView(centre));
-    writeText(painter, centre - QPointF(0, kJoinMark + 0.6), name, {kSmall * 0.85, false, colour, Anchor::Middle});
+    writeText(painter, centre - QPointF(0, kJoinMark + 0.6), name,
+              {kSmall * 0.85, false, colour, Anchor::Middle});
 }
 
 /// The neighbour's border as a dashed line, and two named marks in the middle of the overlap.
@@ -251,7 +253,8 @@ QStringList unsureSentences(const std::vector<Finding>& findings) {
 }
 
 void addUnsure(Drawing& drawing, const Panel& panel, const std::vector<Finding>& findings) {
-    addUnsureLines(drawing, unsureSentences(findings), {panel.width / 2, panel.height / 2}, 0.9 * panel.width);
+    addUnsureLines(drawing, unsureSentences(findings), {panel.width / 2, panel.height / 2},
+                   0.9 * panel.width);
 }
 
 Drawing patternDrawing(const Project& project, const Solved& solved) {

@@ -93,8 +93,9 @@ std::expected<QByteArray, QString> pdfOf(const std::vector<PaperPage>& pages, co
     try {
         return finished(painted(pages, title), pages.front());
     } catch (const std::exception& trouble) {
-        return std::unexpected(PaperWords::tr("The PDF of \u201c%1\u201d could not be made (%2); please try again.")
-                                   .arg(title, QString::fromLocal8Bit(trouble.what())));
+        return std::unexpected(
+            PaperWords::tr("The PDF of \u201c%1\u201d could not be made (%2); please try again.")
+                .arg(title, QString::fromLocal8Bit(trouble.what())));
     }
 }
 

@@ -20,6 +20,7 @@ struct PaperPage {
 /// The pages, all of the first one's size, as a PDF: pages exactly as large as asked for, no scaling
 /// when printed, no date. Same pages, same bytes. Requires  at least one page.
 /// Refuses   with one sentence where the PDF could not be made.
-[[nodiscard]] std::expected<QByteArray, QString> pdfOf(const std::vector<PaperPage>& pages, const QString& title);
+[[nodiscard]] std::expected<QByteArray, QString> pdfOf(const std::vector<PaperPage>& pages,
+                                                       const QString& title);
 
 }  // namespace kerfwall

@@ -19,7 +19,8 @@ constexpr double kHighest = 320;
 
 }  // namespace
 
-QImage pictureOf(const Project& project, const Solved& solved, const std::vector<Finding>& findings, int width) {
+QImage pictureOf(const Project& project, const Solved& solved, const std::vector<Finding>& findings,
+                 int width) {
     const double unit = width / kPaperWidth;
     const Palette palette = paletteOf(PaletteKind::Light);
     const Lettering title{6, true, palette.text};

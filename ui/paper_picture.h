@@ -10,7 +10,7 @@
 namespace kerfwall {
 
 /// Plan and side view as a picture, `width` pixels wide and as high as they need.
-[[nodiscard]] QImage pictureOf(const Project& project, const Solved& solved, const std::vector<Finding>& findings,
-                               int width);
+[[nodiscard]] QImage pictureOf(const Project& project, const Solved& solved,
+                               const std::vector<Finding>& findings, int width);
 
 }  // namespace kerfwall

@@ -10,37 +10,56 @@ namespace {
 
 QString sawWords(SawKind kind) {
     switch (kind) {
-        case SawKind::RipFence: return PaperWords::tr("Rip fence");
-        case SawKind::CrosscutSled: return PaperWords::tr("Crosscut sled");
-        case SawKind::MitreGauge: return PaperWords::tr("Mitre gauge");
-        case SawKind::GuideRail: return PaperWords::tr("Guide rail");
-        case SawKind::SlidingMitre: break;
+        case SawKind::RipFence:
+            return PaperWords::tr("Rip fence");
+        case SawKind::CrosscutSled:
+            return PaperWords::tr("Crosscut sled");
+        case SawKind::MitreGauge:
+            return PaperWords::tr("Mitre gauge");
+        case SawKind::GuideRail:
+            return PaperWords::tr("Guide rail");
+        case SawKind::SlidingMitre:
+            break;
     }
     return PaperWords::tr("Sliding mitre saw");
 }
 
 QString taskWords(Task task) {
     switch (task) {
-        case Task::Mark: return PaperWords::tr("Mark the edges");
-        case Task::Bore: return PaperWords::tr("Bore the corner");
-        case Task::Kerf: return PaperWords::tr("Saw");
-        case Task::Drill: return PaperWords::tr("Drill the relief holes");
-        case Task::Rough: return PaperWords::tr("Rough cut");
-        case Task::Trim: return PaperWords::tr("Trim");
-        case Task::Hole: return PaperWords::tr("Drill for the clamps");
-        case Task::Fence: return PaperWords::tr("Fix the fence");
-        case Task::Hand: return PaperWords::tr("By hand");
-        case Task::Label: break;
+        case Task::Mark:
+            return PaperWords::tr("Mark the edges");
+        case Task::Bore:
+            return PaperWords::tr("Bore the corner");
+        case Task::Kerf:
+            return PaperWords::tr("Saw");
+        case Task::Drill:
+            return PaperWords::tr("Drill the relief holes");
+        case Task::Rough:
+            return PaperWords::tr("Rough cut");
+        case Task::Trim:
+            return PaperWords::tr("Trim");
+        case Task::Hole:
+            return PaperWords::tr("Drill for the clamps");
+        case Task::Fence:
+            return PaperWords::tr("Fix the fence");
+        case Task::Hand:
+            return PaperWords::tr("By hand");
+        case Task::Label:
+            break;
     }
     return PaperWords::tr("Label the template");
 }
 
 QString edgeWords(Edge edge) {
     switch (edge) {
-        case Edge::Bottom: return PaperWords::tr("bottom");
-        case Edge::Right: return PaperWords::tr("right");
-        case Edge::Top: return PaperWords::tr("top");
-        case Edge::Left: break;
+        case Edge::Bottom:
+            return PaperWords::tr("bottom");
+        case Edge::Right:
+            return PaperWords::tr("right");
+        case Edge::Top:
+            return PaperWords::tr("top");
+        case Edge::Left:
+            break;
     }
     return PaperWords::tr("left");
 }
@@ -54,12 +73,14 @@ void addMachineWords(QStringList& words, const Project& project, const WorkStep&
     const auto mm = [&](double value) { return lengthWords(project, value); };
     if (set.fence) words += PaperWords::tr("Fence %1").arg(mm(*set.fence));
     if (set.stop) {
-        words += step.stopSide ? PaperWords::tr("Stop %1, on your %2").arg(mm(*set.stop), sideWords(*step.stopSide))
-                               : PaperWords::tr("Stop %1").arg(mm(*set.stop));
+        words += step.stopSide
+                     ? PaperWords::tr("Stop %1, on your %2").arg(mm(*set.stop), sideWords(*step.stopSide))
+                     : PaperWords::tr("Stop %1").arg(mm(*set.stop));
     }
     if (set.angle && *set.angle != 0) {
-        words += step.turn ? PaperWords::tr("Turned %1 to the %2").arg(degrees(*set.angle), sideWords(*step.turn))
-                           : PaperWords::tr("Turned %1").arg(degrees(*set.angle));
+        words += step.turn
+                     ? PaperWords::tr("Turned %1 to the %2").arg(degrees(*set.angle), sideWords(*step.turn))
+                     : PaperWords::tr("Turned %1").arg(degrees(*set.angle));
     }
     if (set.wedge) {
         words += PaperWords::tr("Wedge %1 over %2").arg(mm(set.wedge->rise), mm(set.wedge->length));
@@ -68,7 +89,8 @@ void addMachineWords(QStringList& words, const Project& project, const WorkStep&
     if (set.depth) words += PaperWords::tr("Depth %1").arg(mm(*set.depth));
     if (set.spacer) words += PaperWords::tr("Spacer %1").arg(mm(*set.spacer));
     if (set.plunge) {
-        words += PaperWords::tr("Full depth from %1 to %2").arg(mm(set.plunge->fullFrom), mm(set.plunge->fullTo));
+        words +=
+            PaperWords::tr("Full depth from %1 to %2").arg(mm(set.plunge->fullFrom), mm(set.plunge->fullTo));
     }
 }
 
@@ -76,7 +98,8 @@ void addRouterWords(QStringList& words, const Project& project, const WorkStep& 
     const Setting& set = step.setting;
     if (set.bearing) {
         const bool table = benchOf(project).trimWith.value_or(Router::Table) == Router::Table;
-        words += (table ? PaperWords::tr("Bearing %1 above the table") : PaperWords::tr("Bearing %1 below the base"))
+        words += (table ? PaperWords::tr("Bearing %1 above the table")
+                        : PaperWords::tr("Bearing %1 below the base"))
                      .arg(lengthWords(project, *set.bearing));
     }
     if (set.bite) words += PaperWords::tr("Bite %1").arg(lengthWords(project, *set.bite));
@@ -89,7 +112,8 @@ void addRouterWords(QStringList& words, const Project& project, const WorkStep& 
 
 QString lengthWords(const Project& project, double mm) {
     const QString size = QString::fromStdString(drawnSize(mm, project.units));
-    return project.units == Units::Inches ? PaperWords::tr("%1\"").arg(size) : PaperWords::tr("%1 mm").arg(size);
+    return project.units == Units::Inches ? PaperWords::tr("%1\"").arg(size)
+                                          : PaperWords::tr("%1 mm").arg(size);
 }
 
 QString stepTitle(const Project& project, const WorkStep& step) {

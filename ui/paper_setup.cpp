@@ -30,8 +30,12 @@ class SetupSheet {
   public:
     SetupSheet(const Project& project, const Solved& solved, const std::vector<Finding>& findings,
                const OrderOfWork& order, const Paper& paper)
-        : m_project(project), m_solved(solved), m_findings(findings), m_order(order),
-          m_column(paper.width, paper.height, kMargin), m_pageHeight(paper.height) {}
+        : m_project(project),
+          m_solved(solved),
+          m_findings(findings),
+          m_order(order),
+          m_column(paper.width, paper.height, kMargin),
+          m_pageHeight(paper.height) {}
 
     std::vector<PaperPage> pages() {
         addHead();
@@ -63,7 +67,8 @@ class SetupSheet {
 
     void addViews() {
         const QRectF frame(m_column.left(), 0, m_column.width(), m_pageHeight * kViewsShare);
-        const auto views = std::make_shared<TwoViews>(twoViews(m_project, m_solved, m_findings, frame, kViewsUnit));
+        const auto views =
+            std::make_shared<TwoViews>(twoViews(m_project, m_solved, m_findings, frame, kViewsUnit));
         m_column.block(views->frame.height(), [views, palette = m_palette](QPainter& painter, double top) {
             painter.save();
             painter.translate(0, top);
@@ -78,13 +83,17 @@ class SetupSheet {
         m_column.keepTogether(30);
         heading(PaperWords::tr("Cautions"));
         const QStringList cautions{
-            PaperWords::tr("The machine's manual, your local rules and your training come first; where they say "
-                           "otherwise, follow them and not this sheet."),
-            PaperWords::tr("Saw part-depth on the bench only where your rules allow it. Unplug a machine to set it. "
-                           "Refit the riving knife and guard after part-depth work."),
-            PaperWords::tr("Use a push stick, keep both hands clear of the face above the hidden blade, and wait for "
-                           "the blade to stop."),
-            PaperWords::tr("Protect eyes, ears and lungs, and draw the dust off; dust limits differ by country."),
+            PaperWords::tr(
+                "The machine's manual, your local rules and your training come first; where they say "
+                "otherwise, follow them and not this sheet."),
+            PaperWords::tr(
+                "Saw part-depth on the bench only where your rules allow it. Unplug a machine to set it. "
+                "Refit the riving knife and guard after part-depth work."),
+            PaperWords::tr(
+                "Use a push stick, keep both hands clear of the face above the hidden blade, and wait for "
+                "the blade to stop."),
+            PaperWords::tr(
+                "Protect eyes, ears and lungs, and draw the dust off; dust limits differ by country."),
         };
         for (const QString& caution : cautions) bullet(caution, kBody);
         m_column.space(4);
@@ -117,15 +126,18 @@ class SetupSheet {
     }
 
     [[nodiscard]] QString setupCount() const {
-        const QString count = m_order.setups == 1 ? PaperWords::tr("1 set-up of the saws")
-                                                  : PaperWords::tr("%1 set-ups of the saws").arg(m_order.setups);
-        return m_order.setups == m_order.lowerBound ? PaperWords::tr("%1, the fewest there can be.").arg(count)
-                                                    : PaperWords::tr("%1.").arg(count);
+        const QString count = m_order.setups == 1
+                                  ? PaperWords::tr("1 set-up of the saws")
+                                  : PaperWords::tr("%1 set-ups of the saws").arg(m_order.setups);
+        return m_order.setups == m_order.lowerBound
+                   ? PaperWords::tr("%1, the fewest there can be.").arg(count)
+                   : PaperWords::tr("%1.").arg(count);
     }
 
     void addStep(const WorkStep& step) {
         QStringList words = settingWords(m_project, step);
-        words.replaceInStrings(QStringLiteral(" "), QString(QChar(QChar::Nbsp)));  // a setting stays on one line
+        words.replaceInStrings(QStringLiteral(" "),
+                               QString(QChar(QChar::Nbsp)));  // a setting stays on one line
         const QString settings = words.join(QStringLiteral(" \u00b7 "));
         const QString lie = lieWords(step).join(QStringLiteral(" \u00b7 "));
         const QString text = QString::fromStdString(step.text);
@@ -135,9 +147,10 @@ class SetupSheet {
                               m_column.paragraphHeight(cautionWords(step), kSmall, kIndent) + 12;
         m_column.keepTogether(std::min(height, m_pageHeight / 2));
         rule();
-        m_column.block(0, [x = m_column.left(), number = QString::number(step.number)](QPainter& painter, double top) {
-            writeText(painter, {x, top + 7}, number, {8, true});
-        });
+        m_column.block(
+            0, [x = m_column.left(), number = QString::number(step.number)](QPainter& painter, double top) {
+                writeText(painter, {x, top + 7}, number, {8, true});
+            });
         m_column.paragraph(stepTitle(m_project, step), kStepTitle, kIndent);
         if (!settings.isEmpty()) {
             m_column.space(0.8);

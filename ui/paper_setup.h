@@ -13,7 +13,7 @@ namespace kerfwall {
 /// The set-up sheet: both views, cautions, what to mind, and the order of work with settings large
 /// enough to be read across a bench. Letter where the pattern's paper is American, else A4.
 [[nodiscard]] std::vector<PaperPage> setupPages(const Project& project, const Solved& solved,
-                                                const std::vector<Finding>& findings, const OrderOfWork& order,
-                                                const Paper& paper);
+                                                const std::vector<Finding>& findings,
+                                                const OrderOfWork& order, const Paper& paper);
 
 }  // namespace kerfwall

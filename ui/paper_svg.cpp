@@ -27,16 +27,21 @@ QString numberText(double value) {
 const char* groupOf(Ink ink) {
     switch (ink) {
         case Ink::LayoutLine:
-        case Ink::FootLine: return "lines";
+        case Ink::FootLine:
+            return "lines";
         case Ink::KerfBand:
-        case Ink::RunOut: return "kerfs";
+        case Ink::RunOut:
+            return "kerfs";
         case Ink::Template:
         case Ink::DrawnCutout:
         case Ink::Waste:
-        case Ink::ReliefHole: return "template";
+        case Ink::ReliefHole:
+            return "template";
         case Ink::Work:
-        case Ink::Workpiece: return "work";
-        default: return "marks";
+        case Ink::Workpiece:
+            return "work";
+        default:
+            return "marks";
     }
 }
 

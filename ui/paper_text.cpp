@@ -8,7 +8,8 @@
 namespace kerfwall {
 
 double widthOf(const QString& text, const Lettering& lettering) {
-    return QFontMetricsF(letteringFont(lettering.bold)).horizontalAdvance(text) * lettering.height / kLetteringSize;
+    return QFontMetricsF(letteringFont(lettering.bold)).horizontalAdvance(text) * lettering.height /
+           kLetteringSize;
 }
 
 void writeText(QPainter& painter, QPointF at, const QString& text, const Lettering& lettering) {

@@ -12,11 +12,11 @@ namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kTitle = 4;         // height of a view's title
-constexpr double kTitleRoom = 9;     // from its baseline's line to the drawing
-constexpr double kRoomAside = 14;    // beside the panel, for ids and ticks
-constexpr double kSideHeight = 14;   // of the panel in the side view
-constexpr double kSideRoom = 26;     // the side view's texts and dimensions
+constexpr double kTitle = 4;        // height of a view's title
+constexpr double kTitleRoom = 9;    // from its baseline's line to the drawing
+constexpr double kRoomAside = 14;   // beside the panel, for ids and ticks
+constexpr double kSideHeight = 14;  // of the panel in the side view
+constexpr double kSideRoom = 26;    // the side view's texts and dimensions
 constexpr double kFaint = 3.2;
 constexpr double kMostExaggeration = 10;
 
@@ -24,7 +24,9 @@ constexpr double kMostExaggeration = 10;
 /// Source    ISO 5456-2.
 Drawing projectionSymbol() {
     Drawing symbol;
-    const auto edge = [&](Point from, Point to) { symbol.marks.emplace_back(Stroke{Ink::LayoutLine, from, to, {}}); };
+    const auto edge = [&](Point from, Point to) {
+        symbol.marks.emplace_back(Stroke{Ink::LayoutLine, from, to, {}});
+    };
     symbol.marks.emplace_back(Circle{Ink::LayoutLine, {3, 0}, 1.25, {}});
     symbol.marks.emplace_back(Circle{Ink::LayoutLine, {3, 0}, 2.5, {}});
     edge({7.5, -1.25}, {7.5, 1.25});
@@ -42,7 +44,8 @@ double exaggerationFor(double thickness, double perMm) {
 }
 
 QString shortNumber(double value) {
-    return std::abs(value - std::round(value)) < 0.05 ? QString::number(std::round(value)) : QString::number(value, 'f', 1);
+    return std::abs(value - std::round(value)) < 0.05 ? QString::number(std::round(value))
+                                                      : QString::number(value, 'f', 1);
 }
 
 void addProjectionLines(TwoViews& views, const Project& project) {
@@ -60,8 +63,9 @@ void writeOnGround(QPainter& painter, QPointF at, const QString& text, const Let
     const double width = widthOf(text, lettering);
     const double left = lettering.anchor == Anchor::Right ? at.x() - width : at.x();
     const double room = lettering.height * 0.3;
-    painter.fillRect(QRectF(left - room, at.y() - lettering.height, width + 2 * room, lettering.height + 2 * room),
-                     palette.ground);
+    painter.fillRect(
+        QRectF(left - room, at.y() - lettering.height, width + 2 * room, lettering.height + 2 * room),
+        palette.ground);
     writeText(painter, at, text, lettering);
 }
 
@@ -90,7 +94,8 @@ TwoViews twoViews(const Project& project, const Solved& solved, const std::vecto
     layers.markScale = unit / perMm;
     views.plan = planDrawing(project, solved, findings, layers);
     const double past = 6 * layers.markScale;
-    for (const double x : {-past, panel.width + past / 3}) {  // its ends are enough: the middle is full of sizes
+    for (const double x :
+         {-past, panel.width + past / 3}) {  // its ends are enough: the middle is full of sizes
         views.plan.marks.emplace_back(
             Stroke{Ink::CuttingPlane, {x, views.cutHeight}, {x + 2 * past / 3, views.cutHeight}, {}});
     }
@@ -124,10 +129,12 @@ void paintTwoViews(QPainter& painter, const TwoViews& views, const Palette& pale
     View symbolView{{right - 15 * unit, top - 1.4 * unit}, unit, unit, unit, 1, false};
     paintDrawing(painter, projectionSymbol(), palette, symbolView);
     const double sideTitle = views.sideView.origin.y() - 5 * unit;
-    writeOnGround(painter, {left, sideTitle}, PaperWords::tr("Side view at the cutting line"), title, palette);
-    const QString heights = views.exaggeration == 1
-                                ? PaperWords::tr("heights true to scale")
-                                : PaperWords::tr("heights %1 times larger").arg(shortNumber(views.exaggeration));
+    writeOnGround(painter, {left, sideTitle}, PaperWords::tr("Side view at the cutting line"), title,
+                  palette);
+    const QString heights =
+        views.exaggeration == 1
+            ? PaperWords::tr("heights true to scale")
+            : PaperWords::tr("heights %1 times larger").arg(shortNumber(views.exaggeration));
     writeOnGround(painter, {right, sideTitle}, heights, faint, palette);
 }
 

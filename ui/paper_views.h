@@ -25,8 +25,8 @@ struct TwoViews {
 
 /// Lays both views out in `frame`, as large as they fit. `unit`: device units for one mm of line width
 /// and text. Requires  a frame wide and high enough for the titles.
-[[nodiscard]] TwoViews twoViews(const Project& project, const Solved& solved, const std::vector<Finding>& findings,
-                                const QRectF& frame, double unit);
+[[nodiscard]] TwoViews twoViews(const Project& project, const Solved& solved,
+                                const std::vector<Finding>& findings, const QRectF& frame, double unit);
 
 void paintTwoViews(QPainter& painter, const TwoViews& views, const Palette& palette);
 

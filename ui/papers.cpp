@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/papers.h"
 
+#include <unistd.h>
+
 #include <QBuffer>
 #include <QDir>
 #include <QPrinter>
 #include <QSaveFile>
 #include <memory>
-#include <unistd.h>
 #include <utility>
 
 #include "core/shop/report_text.h"
@@ -51,7 +52,8 @@ std::expected<std::vector<NamedBytes>, QString> madePapers(const Project& projec
         {QStringLiteral("setup-sheet.pdf"), *setup},
         {QStringLiteral("label.pdf"), *label},
         {QStringLiteral("picture.png"), picture.data()},
-        {QStringLiteral("report.json"), QByteArray::fromStdString(reportText(project, solved, findings, order))},
+        {QStringLiteral("report.json"),
+         QByteArray::fromStdString(reportText(project, solved, findings, order))},
     };
 }
 
@@ -62,12 +64,14 @@ QString trouble(const QString& path, const QString& why) {
 
 /// Every file is written whole beside its place before the first one takes its place.
 std::expected<void, QString> writeAll(const QString& dir, const std::vector<NamedBytes>& papers) {
-    if (!QDir().mkpath(dir)) return std::unexpected(trouble(dir, PaperWords::tr("the folder cannot be made")));
+    if (!QDir().mkpath(dir))
+        return std::unexpected(trouble(dir, PaperWords::tr("the folder cannot be made")));
     std::vector<std::unique_ptr<QSaveFile>> files;
     for (const NamedBytes& paper : papers) {
         auto file = std::make_unique<QSaveFile>(QDir(dir).filePath(paper.name));
-        const bool written = file->open(QIODevice::WriteOnly) && file->write(paper.bytes) == paper.bytes.size() &&
-                             file->flush() && ::fsync(file->handle()) == 0;
+        const bool written = file->open(QIODevice::WriteOnly) &&
+                             file->write(paper.bytes) == paper.bytes.size() && file->flush() &&
+                             ::fsync(file->handle()) == 0;
         if (!written) return std::unexpected(trouble(file->fileName(), file->errorString()));
         files.push_back(std::move(file));
     }
@@ -95,16 +99,18 @@ std::expected<void, QString> printPattern(QPrinter& printer, const Project& proj
     const std::vector<PaperPage> pages = patternPages(project, solved, findings, paper);
     QPainter painter;
     if (!painter.begin(&printer)) {
-        return std::unexpected(PaperWords::tr("\u201c%1\u201d did not take the pattern; check the printer, or publish the "
-                                              "papers and print pattern.pdf.")
-                                   .arg(printer.printerName()));
+        return std::unexpected(
+            PaperWords::tr("\u201c%1\u201d did not take the pattern; check the printer, or publish the "
+                           "papers and print pattern.pdf.")
+                .arg(printer.printerName()));
     }
     const double perMm = printer.resolution() / 25.4;
     for (std::size_t i = 0; i < pages.size(); ++i) {
         if (i > 0 && !printer.newPage()) {
-            return std::unexpected(PaperWords::tr("The printer stopped after sheet %1 of %2; check it and print again.")
-                                       .arg(i)
-                                       .arg(pages.size()));
+            return std::unexpected(
+                PaperWords::tr("The printer stopped after sheet %1 of %2; check it and print again.")
+                    .arg(i)
+                    .arg(pages.size()));
         }
         painter.save();
         painter.scale(perMm, perMm);
@@ -112,7 +118,8 @@ std::expected<void, QString> printPattern(QPrinter& printer, const Project& proj
         painter.restore();
     }
     if (!painter.end()) {
-        return std::unexpected(PaperWords::tr("The last sheet was not printed; check the printer and print again."));
+        return std::unexpected(
+            PaperWords::tr("The last sheet was not printed; check the printer and print again."));
     }
     return {};
 }

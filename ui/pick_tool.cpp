@@ -2,6 +2,7 @@
 #include "ui/pick_tool.h"
 
 #include "core/geometry/clamping.h"
+#include "core/geometry/laying.h"
 #include "core/geometry/nearest.h"
 #include "ui/hole_entry.h"
 #include "ui/line_entry.h"
@@ -50,7 +51,7 @@ void PickTool::move(const Hand& hand) {
 }
 
 void PickTool::carry(const Hand& hand) {
-    const double step = hand.snap ? hand.step : 0.01;
+    const double step = hand.snap ? hand.step : kLooseStep;
     const Project& before = m_session.before();
     if (const auto hole = m_selection.hole()) {
         m_session.preview(withHoleAt(before, *hole, hand.at, step));
@@ -67,9 +68,8 @@ void PickTool::release(const Hand&) {
 
 bool PickTool::nudge(Point shift) {
     const Project& project = m_session.project();
-    const double step = length(shift);
     if (!m_selection.line().empty()) {
-        m_session.change(moveName(), moveLine(project, m_session.solved(), m_selection.line(), Grip::Whole, {}, shift, step));
+        m_session.change(moveName(), moveLine(project, m_session.solved(), m_selection.line(), Grip::Whole, {}, shift, kLooseStep));
         return true;
     }
     if (const auto hole = m_selection.hole()) {

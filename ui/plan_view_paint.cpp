@@ -157,7 +157,7 @@ void PlanView::paintHand(QPainter& painter) const {
 }
 
 void PlanView::paintNote(QPainter& painter, Point at, const QString& note) const {
-    const QRectF text = painter.boundingRect(QRectF(0, 0, 400, 200), Qt::AlignLeft | Qt::AlignTop, note);
+    const QRectF text = painter.fontMetrics().boundingRect(QRect(0, 0, 400, 200), Qt::AlignLeft | Qt::AlignTop, note);
     QRectF box(m_scale.toScreen(at) + QPointF(16, -text.height() - 26), text.size() + QSizeF(18, 10));
     // Kept on the sheet.
     if (box.right() > width() - 6) box.moveRight(m_scale.toScreen(at).x() - 16);

@@ -70,7 +70,6 @@ void SheetForm::enter(const LengthRow& row, std::optional<double> value) {
 void SheetForm::addChoice(const ChoiceRow& row) {
     auto* box = new QComboBox(this);
     box->setObjectName(row.objectName);
-    box->addItems(row.options);
     addRow(new QLabel(row.label, this), box);
     m_choices.push_back({row, box});
     connect(box, &QComboBox::activated, this, [this, row](int option) {
@@ -93,13 +92,6 @@ void SheetForm::addTitle() {
     refresh();
 }
 
-void SheetForm::addHint(const QString& sentence) {
-    auto* hint = new QLabel(sentence, this);
-    hint->setObjectName(QStringLiteral("faint"));
-    hint->setWordWrap(true);
-    m_grid->addWidget(hint, m_grid->rowCount(), 0, 1, 2);
-}
-
 void SheetForm::refresh() {
     const Project& project = m_session.project();
     for (const Length& length : m_lengths) {
@@ -109,8 +101,12 @@ void SheetForm::refresh() {
         length.field->setUnits(project.units);
         length.field->show(length.row.read(project));
     }
-    for (const Choice& choice : m_choices) choice.box->setCurrentIndex(choice.row.read(project));
-    if (m_title && !m_title->isModified()) m_title->setText(QString::fromStdString(project.title));
+    for (const Choice& choice : m_choices) {
+        const QStringList options = choice.row.options(project);
+        while (choice.box->count() < options.size()) choice.box->addItem({});
+        for (int i = 0; i < options.size(); ++i) choice.box->setItemText(i, options[i]);
+        choice.box->setCurrentIndex(choice.row.read(project));
+    }
     if (m_title && !m_title->hasFocus()) m_title->setText(QString::fromStdString(project.title));
 }
 

@@ -41,7 +41,7 @@ public:
         QString label;
         QString objectName;
         QString step;
-        QStringList options;
+        std::function<QStringList(const Project&)> options;
         std::function<int(const Project&)> read;
         std::function<void(Project&, int)> write;
     };
@@ -49,7 +49,6 @@ public:
     void addLength(const LengthRow& row, const std::function<bool(const Project&)>& isShown = {});
     void addChoice(const ChoiceRow& row);
     void addTitle();
-    void addHint(const QString& sentence);
     void focusFirst();
 
 Q_SIGNALS:

@@ -8,6 +8,7 @@
 
 #include "core/drawing/side_view.h"
 #include "ui/look.h"
+#include "ui/rulers.h"
 #include "ui/screen_painting.h"
 #include "ui/session.h"
 #include "ui/wording.h"
@@ -49,25 +50,32 @@ void SideViewPanel::paintEvent(QPaintEvent*) {
     paintProjection(painter, kTop);
     const Drawing drawing = sideView(m_session.project(), m_session.solved(), m_session.cutHeight(), exaggeration());
     paintOnScreen(painter, drawing, {m_plan.perMm, QPointF(m_plan.origin.x(), kTop)});
-    const Panel& panel = m_session.project().panel;
-    const double left = std::max(50.0, m_plan.origin.x());
-    const double right = std::min<double>(width() - 16, m_plan.toScreen({panel.width, 0}).x());
-    QFont bold = font();
-    bold.setBold(true);
-    painter.setFont(bold);
-    painter.setPen(colours().ink);
-    painter.drawText(QPointF(left, 20), tr("Side view at the cutting line"));
-    painter.setFont(font());
-    painter.setPen(colours().faint);
-    const QString cut = tr("cut %1 above the bottom edge").arg(lengthUnitFor(m_session.cutHeight(), m_session.project().units));
-    const double larger = exaggeration();
-    const QString note = larger == 1 ? cut : cut + tr(" · heights %1 × larger").arg(larger);
-    painter.drawText(QRectF(right - 420, 6, 420, 20), Qt::AlignRight | Qt::AlignVCenter, note);
+    paintHeading(painter);
     if (hasFocus()) {
         painter.setPen(QPen(colours().accent, 2));
         painter.setBrush(Qt::NoBrush);
         painter.drawRect(rect().adjusted(1, 1, -1, -1));
     }
+}
+
+void SideViewPanel::paintHeading(QPainter& painter) const {
+    const double left = std::max<double>(kRulerWidth + 4, m_plan.origin.x());
+    const double right = std::min<double>(width() - 16, m_plan.toScreen({m_session.project().panel.width, 0}).x());
+    QFont bold = font();
+    bold.setBold(true);
+    painter.setFont(bold);
+    painter.setPen(colours().ink);
+    const QString title = tr("Side view at the cutting line");
+    painter.drawText(QPointF(left, 20), title);
+    const double end = left + painter.fontMetrics().horizontalAdvance(title) + 18;
+    painter.setFont(font());
+    painter.setPen(colours().faint);
+    const QString cut = tr("%1 above the bottom edge").arg(lengthUnitFor(m_session.cutHeight(), m_session.project().units));
+    const double larger = exaggeration();
+    const QString note = larger == 1 ? cut : cut + tr(" · heights %1 × larger").arg(larger);
+    // Right-aligned with the panel where there is room, else behind the heading.
+    const double at = std::max(end, right - painter.fontMetrics().horizontalAdvance(note));
+    painter.drawText(QPointF(at, 20), note);
 }
 
 void SideViewPanel::paintProjection(QPainter& painter, double top) const {

@@ -26,6 +26,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void paintHeading(QPainter& painter) const;
     void paintProjection(QPainter& painter, double top) const;
 
     Session& m_session;

@@ -46,7 +46,8 @@ class MarkDrawer {
         if (style.hatch.isValid()) {
             const LineType hatching{style.hatch, false, {}};
             const double spacing = style.hatchSpacing * m_surface.markScale();
-            for (const auto& [from, to] : hatchOf(mark.loops, spacing, style.hatchAngle)) {
+            for (const auto& [from, to] :
+                 hatchOf(mark.loops, spacing, style.hatchAngle, m_surface.visible())) {
                 m_surface.line(from, to, hatching);
             }
         }
@@ -118,7 +119,8 @@ class MarkDrawer {
         const double scale = m_surface.markScale();
         const Point foot = tip + kArrow * scale * back;
         const Point half = kArrowHalf * scale * leftOf(back);
-        m_surface.area({loopOf({tip, foot + half, foot - half})}, lineType(Ink::Dimension, m_palette).colour, nullptr);
+        m_surface.area({loopOf({tip, foot + half, foot - half})}, lineType(Ink::Dimension, m_palette).colour,
+                       nullptr);
     }
 
     /// The text interrupts the line where it fits between the arrow heads, else stands behind the far one.
@@ -172,12 +174,15 @@ void drawSign(Surface& surface, Point at, double size, Severity severity, const 
     double drop = 0.36;
     if (severity == Severity::Stop) {
         const Point c{half * 0.9, half * 0.9};
-        surface.area({loopOf({at - c, {at.x + c.x, at.y - c.y}, at + c, {at.x - c.x, at.y + c.y}})}, colour, &border);
+        surface.area({loopOf({at - c, {at.x + c.x, at.y - c.y}, at + c, {at.x - c.x, at.y + c.y}})}, colour,
+                     &border);
         letters = palette.kind == PaletteKind::Dark ? palette.ground : QColor(Qt::white);
     } else if (severity == Severity::Care) {
         const double wide = half * 2 / std::numbers::sqrt3 * 1.05;
-        surface.area({loopOf({{at.x - wide, at.y - half * 0.85}, {at.x + wide, at.y - half * 0.85}, {at.x, at.y + half}})},
-                     palette.ground, &border);
+        surface.area(
+            {loopOf(
+                {{at.x - wide, at.y - half * 0.85}, {at.x + wide, at.y - half * 0.85}, {at.x, at.y + half}})},
+            palette.ground, &border);
         drop = 0.72;
         label.height = size * 0.48;
     } else {

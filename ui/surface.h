@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <optional>
 #include <vector>
 
 #include "core/drawing/drawing.h"
@@ -28,6 +29,8 @@ class Surface {
     virtual void text(const Label& label, const QColor& colour, const QColor& halo) = 0;
     /// mm of the drawing for one mm on paper.
     [[nodiscard]] virtual double markScale() const = 0;
+    /// What of the drawing can be seen; nothing is said where all of it counts.
+    [[nodiscard]] virtual std::optional<Box> visible() const { return std::nullopt; }
 };
 
 /// Draws every mark of a drawing on a surface, in order.

@@ -2,6 +2,7 @@
 #include "ui/tool_strip.h"
 
 #include <QPainter>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 #include "ui/look.h"
@@ -18,7 +19,6 @@ public:
         setCheckable(true);
         setAutoExclusive(true);
         setFocusPolicy(Qt::TabFocus);
-        setShortcut(QKeySequence(QString::number(number)));
         setAccessibleName(tr("%1, key %2").arg(name).arg(number));
     }
     QSize sizeHint() const override { return {126, 36}; }
@@ -65,6 +65,9 @@ ToolStrip::ToolStrip(const std::vector<Tool*>& tools, QWidget* parent) : QWidget
         column->addWidget(button);
         m_buttons.push_back(button);
         connect(button, &QAbstractButton::clicked, this, [this, i] { Q_EMIT chosen(static_cast<int>(i)); });
+        // A button's own shortcut waits for its animation; the next key may be for the tool already.
+        auto* key = new QShortcut(QKeySequence(QString::number(i + 1)), this);
+        connect(key, &QShortcut::activated, this, [this, i] { Q_EMIT chosen(static_cast<int>(i)); });
     }
     column->addStretch(1);
 }

@@ -48,7 +48,7 @@ SheetForm::ChoiceRow byRow() {
     row.label = SheetForm::tr("The template steers");
     row.objectName = QStringLiteral("useBy");
     row.step = SheetForm::tr("Choose bearing or bush");
-    row.options = {SheetForm::tr("a bearing"), SheetForm::tr("a guide bush")};
+    row.options = [](const Project&) { return QStringList{SheetForm::tr("a bearing"), SheetForm::tr("a guide bush")}; };
     row.read = [](const Project& project) { return project.use.byBush ? 1 : 0; };
     row.write = [](Project& project, int option) {
         project.use.byBush = option == 1;
@@ -67,7 +67,7 @@ SheetForm::ChoiceRow routerRow() {
     row.label = SheetForm::tr("Router");
     row.objectName = QStringLiteral("router");
     row.step = SheetForm::tr("Choose the router");
-    row.options = {SheetForm::tr("held by hand"), SheetForm::tr("in a table")};
+    row.options = [](const Project&) { return QStringList{SheetForm::tr("held by hand"), SheetForm::tr("in a table")}; };
     row.read = [](const Project& project) { return project.use.router == Router::Table ? 1 : 0; };
     row.write = [](Project& project, int option) { project.use.router = option == 1 ? Router::Table : Router::Hand; };
     return row;

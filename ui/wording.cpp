@@ -50,6 +50,13 @@ QString lengthUnitFor(double mm, Units units) {
     return QString::fromStdString(lengthWithUnit(mm, units, decimalsFor(mm), decimalSign()));
 }
 
+QString sizeFor(double mm, Units units) {
+    // A hundredth is as fine as a calliper reads.
+    QString size = lengthFor(std::round(mm * 100) / 100, units);
+    if (units == Units::Millimetres && size.endsWith(QLatin1Char(decimalSign()) + QStringLiteral("0"))) size.chop(2);
+    return size;
+}
+
 QString angleFor(double degrees) {
     QString number = QString::number(std::round(degrees * 1000) / 1000, 'f', 3);
     while (number.endsWith(QLatin1Char('0'))) number.chop(1);

@@ -15,6 +15,9 @@ namespace kerfwall {
 [[nodiscard]] QString lengthFor(double mm, Units units);
 [[nodiscard]] QString lengthUnitFor(double mm, Units units);
 
+/// A worked-out size: to a hundredth of a millimetre, without the zeros a rule does not show: "400", "101.85".
+[[nodiscard]] QString sizeFor(double mm, Units units);
+
 /// "3°", "0.5°".
 [[nodiscard]] QString angleFor(double degrees);
 

@@ -37,7 +37,9 @@ void crossArc(const OutlinePiece& arc, Point origin, Point along, std::vector<do
     double from = first;
     double fromHeight = heightOver(arc.from, origin, along);
     // Highest and lowest places lie at odd quarters from the line's direction.
-    double quarter = 2 * (turn > 0 ? std::floor((first / kQuarter - 1) / 2) + 1 : std::ceil((first / kQuarter - 1) / 2) - 1) + 1;
+    double quarter = 2 * (turn > 0 ? std::floor((first / kQuarter - 1) / 2) + 1
+                                   : std::ceil((first / kQuarter - 1) / 2) - 1) +
+                     1;
     while (true) {
         const bool ends = turn * (quarter * kQuarter - last) >= 0;
         const double to = ends ? last : quarter * kQuarter;
@@ -70,7 +72,8 @@ std::vector<double> crossings(const std::vector<OutlineLoop>& loops, Point origi
     return found;
 }
 
-std::vector<std::pair<Point, Point>> hatchOf(const std::vector<OutlineLoop>& loops, double spacing, double angle) {
+std::vector<std::pair<Point, Point>> hatchOf(const std::vector<OutlineLoop>& loops, double spacing,
+                                             double angle, const std::optional<Box>& within) {
     std::vector<std::pair<Point, Point>> hatch;
     if (!(spacing > 0)) return hatch;
     const double turn = angle * std::numbers::pi / 180;
@@ -85,6 +88,13 @@ std::vector<std::pair<Point, Point>> hatchOf(const std::vector<OutlineLoop>& loo
             low = std::min(low, at - reach);
             high = std::max(high, at + reach);
         }
+    }
+    if (within) {
+        const auto corners = {within->low, within->high, Point{within->low.x, within->high.y},
+                              Point{within->high.x, within->low.y}};
+        const auto over = [across](Point corner) { return dot(across, corner); };
+        low = std::max(low, over(std::ranges::min(corners, {}, over)));
+        high = std::min(high, over(std::ranges::max(corners, {}, over)));
     }
     if (!((high - low) / spacing < kMostLines)) return hatch;
     for (double n = std::ceil(low / spacing); n * spacing < high; ++n) {

@@ -16,7 +16,7 @@ struct PlanLayers {
     bool workpiece = true;
     bool dimensions = true;
     bool findings = true;
-    bool fills = true;  ///< board, waste and kerf bands filled; false on the pattern that is glued on
+    bool fills = true;       ///< board, waste and kerf bands filled; false on the pattern that is glued on
     bool idsInside = false;  ///< the lines' ids inside the panel's edges: a pattern may end there
     double markScale = 1;    ///< mm of the panel for one mm on paper or screen: what keeps its size there
                              ///< (ticks, the ids' distance, dimension offsets) is drawn that much larger

@@ -12,29 +12,44 @@ constexpr double kTick = 4.5;
 constexpr double kWasteTick = 3;
 constexpr double kIdAway = 8;
 constexpr double kIdHeight = 4;
+constexpr double kIdInside = 6;  // from the edge along the line, where ids stand inside
+constexpr double kIdBeside = 3.4;
 constexpr double kGroundAway = 1.6;
 constexpr double kGroundStep = 4;
 constexpr double kGroundLean = 2.2;
 constexpr double kSquareMark = 5;
 constexpr double kNameHeight = 3;
-constexpr double kNameAway = 10.5;   // from the edge to the reference edge's name
+constexpr double kNameAway = 4.8;  // from the edge to the reference edge's name
 constexpr double kNameInside = 1.5;
-constexpr double kNameFromEnd = 2;
 
 Point outwards(const Run& edge) { return -1.0 * leftOf(edge.along); }
 
-void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const LineMark& mark, double scale) {
+void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const LineMark& mark,
+             double scale) {
     const Run edge = edgeRun(panel, mark.mark.edge);
     const Point at = edge.start + mark.mark.at * edge.along;
     const Point out = outwards(edge);
     drawing.marks.emplace_back(Stroke{Ink::EdgeTick, at, at + kTick * scale * out, line.id});
     const Point flag = at + 0.6 * kTick * scale * out;
     if (mark.wasteToStart) {
-        drawing.marks.emplace_back(Stroke{Ink::WasteTick, flag, flag - kWasteTick * scale * edge.along, line.id});
+        drawing.marks.emplace_back(
+            Stroke{Ink::WasteTick, flag, flag - kWasteTick * scale * edge.along, line.id});
     }
     if (mark.wasteToEnd) {
-        drawing.marks.emplace_back(Stroke{Ink::WasteTick, flag, flag + kWasteTick * scale * edge.along, line.id});
+        drawing.marks.emplace_back(
+            Stroke{Ink::WasteTick, flag, flag + kWasteTick * scale * edge.along, line.id});
     }
+}
+
+/// Along the line from where it meets the edge, and beside it, where the wood is kept.
+Point insidePlace(const Panel& panel, const SolvedLine& line, Point at, double scale) {
+    const Point along = unit(line.to - line.from);
+    const Point inwards = distance(at, line.from) < distance(at, line.to) ? along : -1.0 * along;
+    const bool wasteOnLeft = !line.kerfs.empty() && line.kerfs.front().side == Side::Left;
+    const Point kept = (wasteOnLeft ? -1.0 : 1.0) * leftOf(along);
+    const Point place = at + kIdInside * scale * inwards + kIdBeside * scale * kept;
+    const double room = std::min(kIdBeside * scale, std::min(panel.width, panel.height) / 4);
+    return {std::clamp(place.x, room, panel.width - room), std::clamp(place.y, room, panel.height - room)};
 }
 
 /// The id beside its mark: outside the panel, or just inside it on the side that is kept.
@@ -47,8 +62,7 @@ void addId(Drawing& drawing, const Panel& panel, const SolvedLine& line, const L
     // The baseline hangs below the letters' middle by about a third of their height.
     const Point drop{0, -0.36 * kIdHeight * scale};
     if (layers.idsInside) {
-        const double aside = mark.wasteToEnd && !mark.wasteToStart ? -1 : 1;
-        label.at = at - 5 * scale * outwards(edge) + 3.5 * aside * scale * edge.along + drop;
+        label.at = insidePlace(panel, line, at, scale) + drop;
     } else {
         label.at = at + kIdAway * scale * outwards(edge) + drop;
     }
@@ -63,19 +77,37 @@ void addSquareMark(Drawing& drawing, Point corner, Point first, Point second, do
     drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, b, c, "square"});
 }
 
-/// Along the edge near its end: under the ground line, or just inside where the pattern may end at the edge.
-void addReferenceName(Drawing& drawing, const Run& edge, const PlanLayers& layers) {
-    const bool level = edge.along.y == 0;
+/// The middle of the longest stretch of an edge that no line meets.
+double clearPlace(const Solved& solved, Edge edge, double length) {
+    std::vector<double> met{0, length};
+    for (const SolvedLine& line : solved.lines) {
+        for (const LineMark& mark : line.marks) {
+            if (mark.mark.edge == edge) met.push_back(mark.mark.at);
+        }
+    }
+    std::ranges::sort(met);
+    std::size_t widest = 1;
+    for (std::size_t i = 2; i < met.size(); ++i) {
+        if (met[i] - met[i - 1] > met[widest] - met[widest - 1] + 1e-9) widest = i;
+    }
+    return (met[widest] + met[widest - 1]) / 2;
+}
+
+/// Along the edge, clear of the lines: under the ground line, or just inside where the pattern may end
+/// at the edge.
+void addReferenceName(Drawing& drawing, const Panel& panel, const Solved& solved, const PlanLayers& layers) {
+    const Run edge = edgeRun(panel, panel.referenceEdge);
     const double scale = layers.markScale;
-    // Read from below or from the right, whichever way the edge runs.
-    const bool forwards = edge.along.x > 0 || edge.along.y > 0;
-    const double away = layers.idsInside ? -kNameInside : kNameAway;
-    // The baseline lies towards the letters' foot: away from the panel below and on the right.
-    const double letters = forwards == layers.idsInside ? 0 : kNameHeight * 0.75;
-    const Point at = edge.start + (edge.length - kNameFromEnd * scale) * edge.along +
-                     (away + (layers.idsInside ? -letters : letters)) * scale * outwards(edge);
-    drawing.marks.emplace_back(Label{Ink::FaintText, at, "reference edge", kNameHeight,
-                                     forwards ? Anchor::Right : Anchor::Left, level ? 0.0 : 90.0, "reference"});
+    // Read from below or from the right, whichever way the edge runs: the letters' foot lies outwards on
+    // the bottom and the right edge, and inwards on the others.
+    const bool footOutwards = edge.along.x > 0 || edge.along.y > 0;
+    const double nearest = layers.idsInside ? -kNameInside : kNameAway;
+    const double letters = footOutwards == layers.idsInside ? 0 : kNameHeight * 0.75;
+    const double away = nearest + (layers.idsInside ? -letters : letters);
+    const Point at = edge.start + clearPlace(solved, panel.referenceEdge, edge.length) * edge.along +
+                     away * scale * outwards(edge);
+    drawing.marks.emplace_back(Label{Ink::FaintText, at, "reference edge", kNameHeight, Anchor::Middle,
+                                     edge.along.y == 0 ? 0.0 : 90.0, "reference"});
 }
 
 }  // namespace
@@ -103,20 +135,22 @@ void addEdgeMarks(Drawing& drawing, const Project& project, const Solved& solved
     }
 }
 
-void addReferenceEdge(Drawing& drawing, const Project& project, const PlanLayers& layers) {
+void addReferenceEdge(Drawing& drawing, const Project& project, const Solved& solved,
+                      const PlanLayers& layers) {
     const Panel& panel = project.panel;
     const Run edge = edgeRun(panel, panel.referenceEdge);
     const Point out = outwards(edge);
     const double scale = layers.markScale;
     const Point base = edge.start + kGroundAway * scale * out;
-    drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, base, base + edge.length * edge.along, "reference"});
+    drawing.marks.emplace_back(
+        Stroke{Ink::ReferenceEdge, base, base + edge.length * edge.along, "reference"});
     const double step = std::max(kGroundStep * scale, edge.length / 400);
     for (double at = step / 2; at < edge.length; at += step) {
         const Point top = base + at * edge.along;
         const Point foot = top + kGroundLean * scale * (out - edge.along);
         drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, top, foot, "reference"});
     }
-    addReferenceName(drawing, edge, layers);
+    addReferenceName(drawing, panel, solved, layers);
     const SquareCorner square = panel.squareCorner;
     const double size = std::min(kSquareMark * scale, std::min(panel.width, panel.height) / 4);
     const Point in = -1.0 * out;

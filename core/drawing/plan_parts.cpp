@@ -54,10 +54,14 @@ void addRunOut(Drawing& drawing, const Panel& panel, const SolvedLine& line, con
 
 Run edgeRun(const Panel& panel, Edge edge) {
     switch (edge) {
-        case Edge::Bottom: return {{0, 0}, {1, 0}, panel.width};
-        case Edge::Right: return {{panel.width, 0}, {0, 1}, panel.height};
-        case Edge::Top: return {{panel.width, panel.height}, {-1, 0}, panel.width};
-        case Edge::Left: break;
+        case Edge::Bottom:
+            return {{0, 0}, {1, 0}, panel.width};
+        case Edge::Right:
+            return {{panel.width, 0}, {0, 1}, panel.height};
+        case Edge::Top:
+            return {{panel.width, panel.height}, {-1, 0}, panel.width};
+        case Edge::Left:
+            break;
     }
     return {{0, panel.height}, {0, -1}, panel.height};
 }
@@ -85,7 +89,8 @@ std::vector<Point> clippedToPanel(std::vector<Point> polygon, const Panel& panel
     return polygon;
 }
 
-std::vector<Point> kerfBand(const Panel& panel, const SolvedLine& line, const Kerf& kerf, double from, double to) {
+std::vector<Point> kerfBand(const Panel& panel, const SolvedLine& line, const Kerf& kerf, double from,
+                            double to) {
     const double whole = distance(line.from, line.to);
     const double beyond = panel.width + panel.height;
     const Point along = unit(line.to - line.from);
@@ -99,8 +104,10 @@ void addKerfs(Drawing& drawing, const Project& project, const Solved& solved, co
     for (const SolvedLine& line : solved.lines) {
         for (const Kerf& kerf : line.kerfs) {
             if (layers.fills) {
-                const std::vector<Point> band = kerfBand(project.panel, line, kerf, kerf.fullFrom, kerf.fullTo);
-                if (band.size() > 2) drawing.marks.emplace_back(Area{Ink::KerfBand, {polygonLoop(band)}, line.id});
+                const std::vector<Point> band =
+                    kerfBand(project.panel, line, kerf, kerf.fullFrom, kerf.fullTo);
+                if (band.size() > 2)
+                    drawing.marks.emplace_back(Area{Ink::KerfBand, {polygonLoop(band)}, line.id});
             } else {
                 addOutlinedKerf(drawing, project.panel, line, kerf);
             }
@@ -125,7 +132,8 @@ void addOpenings(Drawing& drawing, const Solved& solved) {
 void addWork(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
     if (layers.workpiece && project.workpiece) {
         if (project.workpiece->outline.size() > 2) {
-            drawing.marks.emplace_back(Area{Ink::Workpiece, {polygonLoop(project.workpiece->outline)}, "workpiece"});
+            drawing.marks.emplace_back(
+                Area{Ink::Workpiece, {polygonLoop(project.workpiece->outline)}, "workpiece"});
         }
         for (const WorkPart& part : project.workpiece->parts) {
             if (part.outline.size() < 3) continue;

@@ -34,7 +34,8 @@ struct Run {
 void addKerfs(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addLines(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addEdgeMarks(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
-void addReferenceEdge(Drawing& drawing, const Project& project, const PlanLayers& layers);
+void addReferenceEdge(Drawing& drawing, const Project& project, const Solved& solved,
+                      const PlanLayers& layers);
 void addOpenings(Drawing& drawing, const Solved& solved);
 void addHoles(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addFences(Drawing& drawing, const Project& project, const Solved& solved);

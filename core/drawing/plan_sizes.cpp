@@ -13,17 +13,19 @@ namespace {
 constexpr double kAway = 11;       // from the opening to its first dimension line
 constexpr double kStep = 7;        // from one dimension line to the next
 constexpr double kApart = 6;       // dimension lines nearer than this would run into one another
+constexpr double kFromLine = 2.5;  // ... and nearer to a layout line than this, into that
 constexpr double kFromEdge = 3;    // a dimension line keeps this far inside the panel
 constexpr int kMostSteps = 8;
 constexpr std::size_t kMostSizes = 12;
 constexpr double kSquareTo = 1e-9;  // sine of the angle under which a wall counts as along an edge
 
-/// A dimension line already laid: its place across, and its span.
+/// What a dimension line keeps clear of, another one or a layout line: its place across, and its span.
 struct Laid {
     bool level = false;
     double across = 0;
     double from = 0;
     double to = 0;
+    double apart = kApart;  ///< mm on paper another one keeps from it
 };
 
 class SizeLayout {
@@ -31,6 +33,7 @@ class SizeLayout {
     SizeLayout(Drawing& drawing, const Project& project, double scale)
         : m_drawing(drawing), m_project(project), m_scale(scale) {}
 
+    void keepClearOf(const SolvedLine& line);
     void addSizes(const SolvedCutout& cutout);
     /// From the panel's left and bottom edge to the first walls of each cutout, where there is room.
     void addChains();
@@ -52,7 +55,8 @@ class SizeLayout {
 
     [[nodiscard]] bool isFree(const Laid& laid) const {
         return std::ranges::none_of(m_laid, [&](const Laid& other) {
-            return other.level == laid.level && std::abs(other.across - laid.across) < kApart * m_scale &&
+            return other.level == laid.level &&
+                   std::abs(other.across - laid.across) < other.apart * m_scale &&
                    other.from < laid.to - 1e-6 && laid.from < other.to - 1e-6;
         });
     }
@@ -80,7 +84,8 @@ class SizeLayout {
 };
 
 /// Below the opening or to its right, on the first free line inside the panel; else across its middle.
-void SizeLayout::addSquareSize(const SolvedCutout& cutout, const Wall& first, const Wall& second, bool level) {
+void SizeLayout::addSquareSize(const SolvedCutout& cutout, const Wall& first, const Wall& second,
+                               bool level) {
     const auto along = [&](Point place) { return level ? place.x : place.y; };
     const auto across = [&](Point place) { return level ? place.y : place.x; };
     Laid laid{level, 0, std::min(along(first.from), along(second.from)),
@@ -143,6 +148,15 @@ void SizeLayout::addSize(const SolvedCutout& cutout, const FacingSize& size) {
     }
 }
 
+void SizeLayout::keepClearOf(const SolvedLine& line) {
+    const Point along = unit(line.to - line.from);
+    if (std::abs(along.y) < kSquareTo) {
+        m_laid.push_back({true, line.from.y, 0, m_project.panel.width, kFromLine});
+    } else if (std::abs(along.x) < kSquareTo) {
+        m_laid.push_back({false, line.from.x, 0, m_project.panel.height, kFromLine});
+    }
+}
+
 void SizeLayout::addSizes(const SolvedCutout& cutout) {
     std::set<std::pair<LineId, LineId>> shown;  // walls of the same two lines say the same
     for (const FacingSize& size : cutout.sizes) {
@@ -166,6 +180,7 @@ void SizeLayout::addChains() {
 
 void addSizes(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
     SizeLayout layout(drawing, project, layers.markScale);
+    for (const SolvedLine& line : solved.lines) layout.keepClearOf(line);
     for (const SolvedCutout& cutout : solved.cutouts) layout.addSizes(cutout);
     layout.addChains();
 }

@@ -10,7 +10,7 @@
 namespace kerfwall {
 namespace {
 
-constexpr int kRunOutPieces = 8;  // how finely a run-out along the cutting line is stepped
+constexpr int kRunOutPieces = 8;     // how finely a run-out along the cutting line is stepped
 constexpr double kNoStretch = 1e-9;  // mm: shorter runs are not shown
 
 /// A kerf as the level line meets it: place along the line and across it change evenly with x.

@@ -16,8 +16,8 @@ struct NamedPaper {
 
 // ISO 216; ANSI/ASME Y14.1 for letter and tabloid. Upright, mm.
 constexpr std::array kPapers{
-    NamedPaper{"a4", 210, 297},  NamedPaper{"a3", 297, 420},        NamedPaper{"a2", 420, 594},
-    NamedPaper{"a1", 594, 841},  NamedPaper{"a0", 841, 1189},       NamedPaper{"letter", 215.9, 279.4},
+    NamedPaper{"a4", 210, 297},          NamedPaper{"a3", 297, 420},  NamedPaper{"a2", 420, 594},
+    NamedPaper{"a1", 594, 841},          NamedPaper{"a0", 841, 1189}, NamedPaper{"letter", 215.9, 279.4},
     NamedPaper{"tabloid", 279.4, 431.8},
 };
 
@@ -64,8 +64,10 @@ Sheets sheetsFor(const Panel& panel, const Printing& printing, const Paper& pape
     }
     // On the printer 1 mm of the pattern is scale mm: less of the panel fits where it is stretched.
     const double margin = std::min(printing.margin, std::min(paper.width, paper.height) / 3);
-    const Tiles across = tilesAlong(panel.width, (paper.width - 2 * margin) / printing.scaleX, printing.overlap);
-    const Tiles up = tilesAlong(panel.height, (paper.height - 2 * margin) / printing.scaleY, printing.overlap);
+    const Tiles across =
+        tilesAlong(panel.width, (paper.width - 2 * margin) / printing.scaleX, printing.overlap);
+    const Tiles up =
+        tilesAlong(panel.height, (paper.height - 2 * margin) / printing.scaleY, printing.overlap);
     sheets.columns = across.count;
     sheets.rows = up.count;
     for (int row = 0; row < up.count; ++row) {

@@ -7,20 +7,20 @@
 #include <optional>
 #include <set>
 
-#include "core/drawing/plan_parts.h"
 #include "core/drawing/drawn_size.h"
+#include "core/drawing/plan_parts.h"
 
 namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kUnder = 7;       // from the panel's back to the first dimension line under it
-constexpr double kLine = 5;        // from one line of text to the next
-constexpr double kBeside = 5;      // from a kerf to its depth's dimension line
+constexpr double kUnder = 7;   // from the panel's back to the first dimension line under it
+constexpr double kLine = 5;    // from one line of text to the next
+constexpr double kBeside = 5;  // from a kerf to its depth's dimension line
 constexpr double kTextHeight = 3.2;
 constexpr double kCentreBeyond = 2;
-constexpr double kDepthText = 14;  // room for a depth's dimension text
-constexpr int kRoundPieces = 48;   // a hole seen end on, drawn taller than wide
+constexpr double kDepthText = 14;    // room for a depth's dimension text
+constexpr int kRoundPieces = 48;     // a hole seen end on, drawn taller than wide
 constexpr double kSamePlace = 1e-6;  // mm
 
 using Kind = SectionRun::Kind;
@@ -58,7 +58,8 @@ void addWood(SideViewer& view) {
         if (view.runs[first].kind == Kind::Opening) continue;
         std::size_t last = first;
         while (last + 1 < view.runs.size() && view.runs[last + 1].kind != Kind::Opening) ++last;
-        view.drawing.marks.emplace_back(Area{Ink::Wood, {polygonLoop(woodPolygon(view, first, last))}, "panel"});
+        view.drawing.marks.emplace_back(
+            Area{Ink::Wood, {polygonLoop(woodPolygon(view, first, last))}, "panel"});
         first = last;
     }
 }
@@ -121,8 +122,11 @@ void addOpeningSizes(SideViewer& view) {
     const double under = view.down(view.thickness());
     for (const SectionRun& run : view.runs) {
         if (run.kind != Kind::Opening) continue;
-        view.drawing.marks.emplace_back(Dimension{{run.from, under}, {run.to, under}, -kUnder * view.scale,
-                                                  view.text(run.to - run.from), "opening"});
+        view.drawing.marks.emplace_back(Dimension{{run.from, under},
+                                                  {run.to, under},
+                                                  -kUnder * view.scale,
+                                                  view.text(run.to - run.from),
+                                                  "opening"});
     }
 }
 
@@ -168,7 +172,8 @@ void addHoleTexts(SideViewer& view, double firstLine) {
     for (const ClampHole& hole : view.project.clampHoles) {
         const double above = axisOf(view, hole) - hole.diameter / 2;
         const double below = view.thickness() - axisOf(view, hole) - hole.diameter / 2;
-        std::string text = "clamp hole \u2300 " + view.text(hole.diameter) + ", " + view.text(hole.depth) + " deep, ";
+        std::string text =
+            "clamp hole \u2300 " + view.text(hole.diameter) + ", " + view.text(hole.depth) + " deep, ";
         text += std::abs(above - below) < 1e-9
                     ? view.text(above) + " of wood above and below"
                     : view.text(above) + " of wood above, " + view.text(below) + " below";
@@ -198,7 +203,8 @@ Drawing sideView(const Project& project, const Solved& solved, double height, do
                  double markScale) {
     SideViewer view{project, solved, height, exaggeration, markScale, sectionAt(project, solved, height), {}};
     const double under = view.down(project.panel.thickness);
-    const bool opened = std::ranges::any_of(view.runs, [](const auto& run) { return run.kind == Kind::Opening; });
+    const bool opened =
+        std::ranges::any_of(view.runs, [](const auto& run) { return run.kind == Kind::Opening; });
     const double textLine = under - ((opened ? kUnder : 0) + kLine + 1) * markScale;
     view.drawing.bounds = {{-4 * markScale, textLine}, {project.panel.width + 4 * markScale, 3 * markScale}};
     addKerfBands(view);

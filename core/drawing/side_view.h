@@ -25,7 +25,7 @@ struct SectionRun {
 /// The side view under the plan: same x as the plan; the layout face is at y = 0, depths go down and are
 /// drawn `exaggeration` times larger. Dimensions kerf depth, web, openings, clamp holes with the wood
 /// above and below. `markScale`: as in PlanLayers.
-[[nodiscard]] Drawing sideView(const Project& project, const Solved& solved, double height, double exaggeration,
-                               double markScale = 1);
+[[nodiscard]] Drawing sideView(const Project& project, const Solved& solved, double height,
+                               double exaggeration, double markScale = 1);
 
 }  // namespace kerfwall

@@ -26,7 +26,8 @@ TEST(Hatch, StopsAtTheHoleOfARing) {
 // Expected from: a law. Hatching fills evenly: length times spacing comes near the area, here
 // 50 x 30 - pi 64 = 1298.9; within 2 % at lines 0.2 apart.
 TEST(Hatch, FillsAnAreaEvenly) {
-    const auto hatch = hatchOf({straightLoop({{0, 0}, {50, 0}, {50, 30}, {0, 30}}), roundLoop({20, 15}, 8)}, 0.2, 45);
+    const auto hatch =
+        hatchOf({straightLoop({{0, 0}, {50, 0}, {50, 30}, {0, 30}}), roundLoop({20, 15}, 8)}, 0.2, 45);
     double filled = 0;
     for (const auto& [from, to] : hatch) filled += 0.2 * distance(from, to);
     EXPECT_NEAR(filled, 1298.9, 26);
@@ -62,6 +63,15 @@ TEST(Hatch, CrossesArcsAnEvenNumberOfTimesWhereverTheyBeginAndEnd) {
             EXPECT_TRUE(at.size() >= 2 || std::abs(height) == 10) << turned << " degrees, height " << height;
         }
     }
+}
+
+// Expected from: pencil. Level lines 1 apart over 100 mm, seen from 40 to 44.5: at 40, 41, 42, 43 and 44.
+TEST(Hatch, DrawsOnlyTheLinesThatAreSeen) {
+    const auto hatch =
+        hatchOf({straightLoop({{0, 0}, {50, 0}, {50, 100}, {0, 100}})}, 1, 0, Box{{10, 40}, {20, 44.5}});
+    ASSERT_EQ(hatch.size(), 5U);
+    EXPECT_DOUBLE_EQ(hatch.front().first.y, 40);
+    EXPECT_DOUBLE_EQ(hatch.back().first.y, 44);
 }
 
 TEST(Hatch, RefusesMoreLinesThanAnyoneCanTellApart) {

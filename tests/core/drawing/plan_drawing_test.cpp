@@ -29,7 +29,8 @@ Project sample(const std::string& name) {
 
 TEST(PlanDrawing, DrawsEachLayoutLineAsOneStrokeFromEdgeToEdge) {
     Solved solved;
-    solved.lines = {sawnLine("A", {110, 0}, {110, 250}, Side::Right), sawnLine("B", {0, 40}, {400, 90}, Side::Left)};
+    solved.lines = {sawnLine("A", {110, 0}, {110, 250}, Side::Right),
+                    sawnLine("B", {0, 40}, {400, 90}, Side::Left)};
     const auto lines = marksOf<Stroke>(planOf(blankPanel(400, 250, 12), solved), Ink::LayoutLine);
     ASSERT_EQ(lines.size(), 2U);
     EXPECT_EQ(lines[0], (Stroke{Ink::LayoutLine, {110, 0}, {110, 250}, "A"}));
@@ -113,6 +114,21 @@ TEST(PlanDrawing, TicksTheWasteSideOutsideThePanel) {
     EXPECT_GT(labels[1].at.y, 250);
 }
 
+// Expected from: a law. Drawn at half the scale, what keeps its size on paper stands twice as far out.
+TEST(PlanDrawing, KeepsTicksAsLongOnPaperAtEveryScale) {
+    Solved solved;
+    SolvedLine line = sawnLine("A", {110, 0}, {110, 250}, Side::Right);
+    line.marks = {{{Edge::Bottom, 110}, false, true}};
+    solved.lines = {line};
+    PlanLayers half;
+    half.markScale = 2;
+    const auto full = marksOf<Stroke>(planOf(blankPanel(400, 250, 12), solved), Ink::EdgeTick);
+    const auto small = marksOf<Stroke>(planOf(blankPanel(400, 250, 12), solved, half), Ink::EdgeTick);
+    ASSERT_EQ(full.size(), 1U);
+    EXPECT_LT(full[0].to.y, 0);
+    EXPECT_NEAR(small[0].to.y, 2 * full[0].to.y, 1e-9);
+}
+
 TEST(PlanDrawing, KeepsIdsInsideAPatternThatEndsAtTheEdges) {
     PlanLayers layers;
     layers.idsInside = true;
@@ -172,8 +188,10 @@ TEST(PlanDrawing, KeepsDimensionLinesOfSeveralCutoutsApart) {
     ASSERT_GE(level.size(), 3U);
     for (std::size_t i = 0; i < level.size(); ++i) {
         for (std::size_t j = i + 1; j < level.size(); ++j) {
-            const bool apart = std::abs(level[i].from.y + level[i].offset - level[j].from.y - level[j].offset) > 4;
-            const bool clear = level[i].to.x <= level[j].from.x + 1e-6 || level[j].to.x <= level[i].from.x + 1e-6;
+            const bool apart =
+                std::abs(level[i].from.y + level[i].offset - level[j].from.y - level[j].offset) > 4;
+            const bool clear =
+                level[i].to.x <= level[j].from.x + 1e-6 || level[j].to.x <= level[i].from.x + 1e-6;
             EXPECT_TRUE(apart || clear) << level[i].text << " and " << level[j].text;
         }
     }
@@ -185,7 +203,8 @@ TEST(PlanDrawing, LeavesOutTheLayersThatAreOff) {
     none.kerfs = none.runOut = none.edgeMarks = none.opening = none.work = false;
     none.workpiece = none.dimensions = none.findings = none.fills = false;
     const Drawing drawing = planOf(project, solve(project), none);
-    for (const Ink ink : {Ink::KerfBand, Ink::RunOut, Ink::Template, Ink::Waste, Ink::Work, Ink::Workpiece, Ink::PanelFill}) {
+    for (const Ink ink :
+         {Ink::KerfBand, Ink::RunOut, Ink::Template, Ink::Waste, Ink::Work, Ink::Workpiece, Ink::PanelFill}) {
         EXPECT_TRUE(marksOf<Area>(drawing, ink).empty());
     }
     EXPECT_TRUE(marksOf<Stroke>(drawing, Ink::EdgeTick).empty());

@@ -16,10 +16,14 @@ Sheets sheetsOf(double width, double height, const Printing& printing, const std
 // Expected from: ISO 216, and ANSI/ASME Y14.1 for letter and tabloid (8.5 x 11 and 11 x 17 inches).
 TEST(Papers, HaveTheSizesOfTheirStandards) {
     const Panel panel = blankPanel(600, 400, 12).panel;
-    const std::vector<Paper> papers{{"a4", 210, 297},          {"a3", 297, 420},
-                                    {"a2", 420, 594},          {"a1", 594, 841},
-                                    {"a0", 841, 1189},         {"letter", 8.5 * 25.4, 11 * 25.4},
-                                    {"tabloid", 11 * 25.4, 17 * 25.4}, {"panel", 600, 400}};
+    const std::vector<Paper> papers{{"a4", 210, 297},
+                                    {"a3", 297, 420},
+                                    {"a2", 420, 594},
+                                    {"a1", 594, 841},
+                                    {"a0", 841, 1189},
+                                    {"letter", 8.5 * 25.4, 11 * 25.4},
+                                    {"tabloid", 11 * 25.4, 17 * 25.4},
+                                    {"panel", 600, 400}};
     for (const Paper& paper : papers) {
         const auto found = paperOf(paper.name, panel);
         ASSERT_TRUE(found) << paper.name;
@@ -42,7 +46,8 @@ TEST(Sheets, TileA600By400PanelOnEightUprightA4) {
     EXPECT_EQ(sheets.rows, 2);
     EXPECT_EQ(sheets.sheets.size(), 8U);
     EXPECT_EQ(sheets.sheets.front().row, 0);
-    EXPECT_GT(sheets.sheets.front().window.low.y, sheets.sheets.back().window.low.y) << "the first row is the top one";
+    EXPECT_GT(sheets.sheets.front().window.low.y, sheets.sheets.back().window.low.y)
+        << "the first row is the top one";
 }
 
 // Expected from: pencil. 190 mm print on A4 with margins of 10: 190 takes one sheet, 190.01 two, and

@@ -18,7 +18,8 @@ using Kind = SectionRun::Kind;
 Solved windowInPanel() {
     Solved solved;
     solved.kerfDepth = 6;
-    solved.lines = {sawnLine("C", {110, 250}, {110, 0}, Side::Left), sawnLine("D", {290, 0}, {290, 250}, Side::Left)};
+    solved.lines = {sawnLine("C", {110, 250}, {110, 0}, Side::Left),
+                    sawnLine("D", {290, 0}, {290, 250}, Side::Left)};
     SolvedCutout cutout;
     cutout.id = "window";
     cutout.opening = makeOutline({straightLoop({{110, 90}, {290, 90}, {290, 146}, {110, 146}})});
@@ -78,7 +79,8 @@ TEST(Section, FollowsTheBladesRoundInARunOut) {
     solved.lines = {line};
     const auto runs = sectionAt(project, solved, 101);
     const auto depthAt = [&](double x) {
-        const auto run = std::ranges::find_if(runs, [x](const SectionRun& r) { return r.from <= x && x < r.to; });
+        const auto run =
+            std::ranges::find_if(runs, [x](const SectionRun& r) { return r.from <= x && x < r.to; });
         return run->kind == Kind::Kerf ? run->depth : 0;
     };
     EXPECT_DOUBLE_EQ(depthAt(200), 6);

@@ -49,7 +49,8 @@ TEST(Painter, KeepsArcsWithin5MicrometresUpTo13Metres) {
             const QPainterPath path = pathOf({loop}, paperView({0, 0}));
             EXPECT_LT(strayOf(path, 13000), 0.005) << degrees;
             const QPainterPath::Element end = path.elementAt(path.elementCount() - 2);
-            EXPECT_NEAR(std::hypot(end.x - loop[0].to.x, -end.y - loop[0].to.y), 0, 1e-6) << "ends where it should";
+            EXPECT_NEAR(std::hypot(end.x - loop[0].to.x, -end.y - loop[0].to.y), 0, 1e-6)
+                << "ends where it should";
         }
     }
 }
@@ -99,8 +100,10 @@ TEST(Palette, StandsOutFromTheGroundAndTheBoard) {
         for (const QColor& behind : {palette.ground, palette.board}) {
             EXPECT_GE(contrast(palette.text, behind), 4.5);
             EXPECT_GE(contrast(palette.faint, behind), 4.5);
-            for (const QColor& line : {palette.ink, palette.work, palette.tool, palette.stop, palette.care, palette.note}) {
-                EXPECT_GE(contrast(line, behind), 3.0) << line.name().toStdString() << " on " << behind.name().toStdString();
+            for (const QColor& line :
+                 {palette.ink, palette.work, palette.tool, palette.stop, palette.care, palette.note}) {
+                EXPECT_GE(contrast(line, behind), 3.0)
+                    << line.name().toStdString() << " on " << behind.name().toStdString();
             }
         }
         EXPECT_GE(contrast(palette.ink, palette.kerf), 3.0);

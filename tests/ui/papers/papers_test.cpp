@@ -28,7 +28,8 @@ const QStringList kNames{QStringLiteral("label.pdf"),   QStringLiteral("pattern.
 
 class Published : public testing::Test {
   protected:
-    std::expected<void, QString> publish(const Project& project, const QString& paper = QStringLiteral("a4")) {
+    std::expected<void, QString> publish(const Project& project,
+                                         const QString& paper = QStringLiteral("a4")) {
         return publishTo(m_dir.path(), project, paper);
     }
 
@@ -85,7 +86,8 @@ TEST_F(Published, WritesTheSixPapersAndNothingElse) {
 // Expected from: the panel. A line across 300 mm is 300 mm long on paper, on every sheet one unbroken
 // stroke that the sheet's window clips.
 TEST_F(Published, PrintsA300MmLine300MmLong) {
-    for (const QString& paper : {QStringLiteral("a4"), QStringLiteral("letter"), QStringLiteral("panel"), QStringLiteral("a3")}) {
+    for (const QString& paper :
+         {QStringLiteral("a4"), QStringLiteral("letter"), QStringLiteral("panel"), QStringLiteral("a3")}) {
         ASSERT_TRUE(publish(oneLine(), paper));
         const auto lines = levelStrokes(path(QStringLiteral("pattern.pdf")), 300);
         ASSERT_FALSE(lines.empty()) << paper.toStdString();
@@ -130,7 +132,8 @@ TEST_F(Published, CorrectsForThePrinterOnEachAxisByItself) {
     ASSERT_TRUE(publish(project));
     EXPECT_FALSE(levelStrokes(path(QStringLiteral("pattern.pdf")), 303).empty());
     EXPECT_TRUE(levelStrokes(path(QStringLiteral("pattern.pdf")), 300).empty());
-    EXPECT_FALSE(levelStrokes(path(QStringLiteral("pattern.pdf")), 151.5).empty()) << "the bar shows the correction";
+    EXPECT_FALSE(levelStrokes(path(QStringLiteral("pattern.pdf")), 151.5).empty())
+        << "the bar shows the correction";
     const auto strokes = strokesOf(path(QStringLiteral("pattern.pdf")));
     const bool upright = std::ranges::any_of(strokes, [](const PageStroke& stroke) {
         return stroke.from.x == stroke.to.x && std::abs(lengthOf(stroke) - 245) < kWithin;
@@ -141,7 +144,9 @@ TEST_F(Published, CorrectsForThePrinterOnEachAxisByItself) {
 // Expected from: ISO 216 and ISO 32000-1: a point is 1/72 inch; 210 mm are 595.2756, 297 mm 841.8898.
 TEST_F(Published, MakesPagesExactlyAsLargeAsThePaper) {
     ASSERT_TRUE(publish(oneLine()));
-    const QString pages = QString::fromUtf8(outputOf(QStringLiteral("mutool"), {QStringLiteral("pages"), path(QStringLiteral("pattern.pdf")), QStringLiteral("1")}));
+    const QString pages = QString::fromUtf8(
+        outputOf(QStringLiteral("mutool"),
+                 {QStringLiteral("pages"), path(QStringLiteral("pattern.pdf")), QStringLiteral("1")}));
     const auto value = [&](const QString& name) {
         const qsizetype at = pages.indexOf(name + QStringLiteral("=\"")) + name.size() + 2;
         return pages.mid(at, pages.indexOf(QLatin1Char('"'), at) - at).toDouble();
@@ -152,7 +157,8 @@ TEST_F(Published, MakesPagesExactlyAsLargeAsThePaper) {
 
 TEST_F(Published, WritesSoundPdfsThatAskForNoScalingAndCarryNoDate) {
     ASSERT_TRUE(publish(sampleProject(QStringLiteral("bench_leg.kerfwall"))));
-    for (const QString& name : {QStringLiteral("pattern.pdf"), QStringLiteral("setup-sheet.pdf"), QStringLiteral("label.pdf")}) {
+    for (const QString& name :
+         {QStringLiteral("pattern.pdf"), QStringLiteral("setup-sheet.pdf"), QStringLiteral("label.pdf")}) {
         (void)outputOf(QStringLiteral("qpdf"), {QStringLiteral("--check"), path(name)});
         EXPECT_TRUE(bytes(name).contains("/PrintScaling /None")) << name.toStdString();
         EXPECT_FALSE(bytes(name).contains("Date")) << name.toStdString();
@@ -193,8 +199,9 @@ TEST_F(Published, SetsTheMachinesInLargeLettersAndWarnsFirst) {
     ASSERT_TRUE(publish(sampleProject(QStringLiteral("crate_end.kerfwall"))));
     const QString text = textOf(path(QStringLiteral("setup-sheet.pdf")));
     for (const QString& words :
-         {QStringLiteral("Fence 101.85 mm"), QStringLiteral("Blade 6 mm up"), QStringLiteral("manual, your local rules"),
-          QStringLiteral("push stick"), QStringLiteral("riving knife"), QStringLiteral("Unplug"), QStringLiteral("eyes, ears"),
+         {QStringLiteral("Fence 101.85 mm"), QStringLiteral("Blade 6 mm up"),
+          QStringLiteral("manual, your local rules"), QStringLiteral("push stick"),
+          QStringLiteral("riving knife"), QStringLiteral("Unplug"), QStringLiteral("eyes, ears"),
           QStringLiteral("dust"), QStringLiteral("Side view at the cutting line")}) {
         EXPECT_TRUE(text.contains(words)) << words.toStdString() << "\n" << text.toStdString();
     }
@@ -204,9 +211,10 @@ TEST_F(Published, SetsTheMachinesInLargeLettersAndWarnsFirst) {
 TEST_F(Published, LabelsTheTemplateWithWhatItCuts) {
     ASSERT_TRUE(publish(sampleProject(QStringLiteral("crate_end.kerfwall"))));
     const QString text = textOf(path(QStringLiteral("label.pdf")));
-    for (const QString& words : {QStringLiteral("Crate end, hand-hold"), QStringLiteral("110 \u00d7 35 mm"),
-                                 QStringLiteral("radius 6.35 mm"), QStringLiteral("Guide bush 24 mm, bit 12.7 mm"),
-                                 QStringLiteral("Panel 400 \u00d7 250 \u00d7 12 mm"), QStringLiteral("Made on")}) {
+    for (const QString& words :
+         {QStringLiteral("Crate end, hand-hold"), QStringLiteral("110 \u00d7 35 mm"),
+          QStringLiteral("radius 6.35 mm"), QStringLiteral("Guide bush 24 mm, bit 12.7 mm"),
+          QStringLiteral("Panel 400 \u00d7 250 \u00d7 12 mm"), QStringLiteral("Made on")}) {
         EXPECT_TRUE(text.contains(words)) << words.toStdString() << "\n" << text.toStdString();
     }
 }
@@ -218,8 +226,10 @@ TEST_F(Published, CarriesWhatIsUnsureOnEveryPaper) {
     finding.code = "unsure";
     finding.severity = Severity::Stop;
     finding.text = "The outline would not close near the middle.";
-    ASSERT_TRUE(publishPapers(project, solved, {finding}, plan(project, solved), m_dir.path(), *paperOf("a4", project.panel)));
-    for (const QString& name : {QStringLiteral("pattern.pdf"), QStringLiteral("setup-sheet.pdf"), QStringLiteral("label.pdf")}) {
+    ASSERT_TRUE(publishPapers(project, solved, {finding}, plan(project, solved), m_dir.path(),
+                              *paperOf("a4", project.panel)));
+    for (const QString& name :
+         {QStringLiteral("pattern.pdf"), QStringLiteral("setup-sheet.pdf"), QStringLiteral("label.pdf")}) {
         EXPECT_TRUE(textOf(path(name)).contains(QStringLiteral("Unsure"))) << name.toStdString();
     }
     EXPECT_TRUE(bytes(QStringLiteral("pattern.svg")).contains("Unsure"));
@@ -232,20 +242,24 @@ struct SvgLine {
 };
 
 /// The groups and the lines of an SVG by an XML reader of its own.
-void readSvg(const QByteArray& svg, QStringList& groups, std::vector<SvgLine>& lines, QString& width, QString& box) {
+void readSvg(const QByteArray& svg, QStringList& groups, std::vector<SvgLine>& lines, QString& width,
+             QString& box) {
     QXmlStreamReader xml(svg);
     while (!xml.atEnd()) {
         xml.readNext();
         if (!xml.isStartElement()) continue;
-        const auto text = [&](const char* name) { return xml.attributes().value(QLatin1String(name)).toString(); };
+        const auto text = [&](const char* name) {
+            return xml.attributes().value(QLatin1String(name)).toString();
+        };
         if (xml.name() == QLatin1String("svg")) {
             width = text("width");
             box = text("viewBox");
         }
         if (xml.name() == QLatin1String("g")) groups += text("id");
         if (xml.name() == QLatin1String("line")) {
-            lines.push_back({groups.last(), text("id"), std::hypot(text("x2").toDouble() - text("x1").toDouble(),
-                                                                   text("y2").toDouble() - text("y1").toDouble())});
+            lines.push_back({groups.last(), text("id"),
+                             std::hypot(text("x2").toDouble() - text("x1").toDouble(),
+                                        text("y2").toDouble() - text("y1").toDouble())});
         }
     }
     EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
@@ -279,7 +293,8 @@ TEST_F(Published, WritesTheSvgInMillimetresWithItsGroups) {
 TEST_F(Published, WritesArcsAsArcsInTheSvg) {
     ASSERT_TRUE(publish(sampleProject(QStringLiteral("crate_end.kerfwall"))));
     // The bit's radius in the template's four corners.
-    EXPECT_EQ(bytes(QStringLiteral("pattern.svg")).count("A 6.35 6.35 0 0 0"), 8) << "four in the template, four in the work";
+    EXPECT_EQ(bytes(QStringLiteral("pattern.svg")).count("A 6.35 6.35 0 0 0"), 8)
+        << "four in the template, four in the work";
 }
 
 TEST_F(Published, DrawsThePicture) {
@@ -344,9 +359,11 @@ TEST_F(Published, SaysSoWhereTheDiskIsFullAndLeavesTheOldPapers) {
         written = publish(other);
     }
     ASSERT_FALSE(written);
-    EXPECT_TRUE(written.error().contains(QStringLiteral("could not be written"))) << written.error().toStdString();
+    EXPECT_TRUE(written.error().contains(QStringLiteral("could not be written")))
+        << written.error().toStdString();
     EXPECT_EQ(bytes(QStringLiteral("pattern.pdf")), before);
-    EXPECT_EQ(QDir(m_dir.path()).entryList(QDir::Files, QDir::Name), kNames) << "nothing half written is left";
+    EXPECT_EQ(QDir(m_dir.path()).entryList(QDir::Files, QDir::Name), kNames)
+        << "nothing half written is left";
 }
 
 // Expected from: pencil. 300 x 180 on A4 with margins of 10 and 10 of overlap: two sheets.

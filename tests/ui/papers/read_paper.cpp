@@ -51,7 +51,8 @@ std::vector<PageStroke> strokesOf(const QString& pdf) {
             scale = matrix[0].toDouble() * kMmPerPoint;
             width = xml.attributes().value(QLatin1String("linewidth")).toDouble() * scale;
         }
-        if (xml.isStartElement() && isStroke && (name == QLatin1String("moveto") || name == QLatin1String("lineto"))) {
+        if (xml.isStartElement() && isStroke &&
+            (name == QLatin1String("moveto") || name == QLatin1String("lineto"))) {
             const double x = xml.attributes().value(QLatin1String("x")).toDouble();
             const double y = xml.attributes().value(QLatin1String("y")).toDouble();
             places.push_back({x * scale + matrix[4].toDouble() * kMmPerPoint,
@@ -67,8 +68,9 @@ std::vector<PageStroke> strokesOf(const QString& pdf) {
 }
 
 QString textOf(const QString& pdf) {
-    const QString text = QString::fromUtf8(
-        outputOf(QStringLiteral("mutool"), {QStringLiteral("draw"), QStringLiteral("-F"), QStringLiteral("text"), pdf}));
+    const QString text =
+        QString::fromUtf8(outputOf(QStringLiteral("mutool"), {QStringLiteral("draw"), QStringLiteral("-F"),
+                                                              QStringLiteral("text"), pdf}));
     return text.simplified();
 }
 

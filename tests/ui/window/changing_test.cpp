@@ -105,6 +105,7 @@ TEST_F(ChangingByHand, ACornerIsBoredByAClickAndATypedRadius) {
     layRectangle();
     key(Qt::Key_3);
     click({200, 118});
+    ASSERT_EQ(project().cutouts.size(), 1U);
     key(Qt::Key_4);
     click({111, 91});
     ASSERT_EQ(project().cutouts.front().corners.size(), 1U);
@@ -130,6 +131,7 @@ TEST_F(ChangingByHand, AClampHoleIsPlacedDraggedAndTyped) {
     EXPECT_EQ(project().clampHoles.front().at, 150);
     EXPECT_EQ(project().clampHoles.front().diameter, 8);
     type("entry2", "60");
+    ASSERT_EQ(project().clampHoles.size(), 1U);
     EXPECT_EQ(project().clampHoles.front().depth, 60);
     key(Qt::Key_1);
     drag({1, 100}, {1, 90});

@@ -4,7 +4,6 @@
 #include <QPushButton>
 
 #include "tests/ui/window/hand_on_sheet.h"
-#include "ui/notice_bar.h"
 #include "ui/side_view_panel.h"
 
 namespace kerfwall {

@@ -11,9 +11,13 @@
 #include <QtTest/QTest>
 
 #include "ui/main_window.h"
+#include "ui/notice_bar.h"
 #include "ui/plan_view.h"
 
 namespace kerfwall {
+
+/// A place in a failed test's message.
+inline void PrintTo(const ByOffset& place, std::ostream* out) { *out << "offset " << place.distance; }
 
 /// A window on a blank sheet of 400 x 250 x 12 and a hand that works in it by real mouse and key events.
 class HandOnSheet : public testing::Test {
