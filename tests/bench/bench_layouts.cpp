@@ -90,7 +90,8 @@ Project dragged(const Project& project, int step) {
     Project result = project;
     ByPoints& place = std::get<ByPoints>(result.lines.front().place);
     const Point by = (0.1 * step) * leftOf(unit(place.q - place.p));
-    place = {{tenth(place.p.x + by.x), tenth(place.p.y + by.y)}, {tenth(place.q.x + by.x), tenth(place.q.y + by.y)}};
+    place = {{tenth(place.p.x + by.x), tenth(place.p.y + by.y)},
+             {tenth(place.q.x + by.x), tenth(place.q.y + by.y)}};
     return result;
 }
 

@@ -60,7 +60,12 @@ void repeated(benchmark::internal::Benchmark* bench) {
 BENCHMARK(dragWindows)->Apply(repeated);
 BENCHMARK(dragRound)->Apply(repeated);
 BENCHMARK(solveRound)->Apply(repeated);
-BENCHMARK(offsetRound)->Apply(repeated);
+BENCHMARK(offsetRound)
+    ->Arg(12)
+    ->Arg(40)
+    ->Unit(benchmark::kMillisecond)
+    ->Repetitions(3)
+    ->ReportAggregatesOnly();
 
 }  // namespace
 }  // namespace kerfwall::bench

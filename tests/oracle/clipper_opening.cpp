@@ -13,8 +13,8 @@ using namespace ClipperLib;
 constexpr double kNanometres = 1e6;     // in a millimetre
 constexpr double kArcTolerance = 5e-5;  // mm
 constexpr double kSliver = 1e-5;        // mm²: what rounding to nanometres leaves along 10 mm
-constexpr double kHealed = 3e-6;         // mm: two kerfs on both sides of one line, each rounded by itself
-constexpr double kInside = 2e-6;         // mm inside the panel's edge at which the sweep is cut off
+constexpr double kHealed = 3e-6;        // mm: two kerfs on both sides of one line, each rounded by itself
+constexpr double kInside = 2e-6;        // mm inside the panel's edge at which the sweep is cut off
 
 IntPoint nanometres(Point p) { return {std::llround(p.x * kNanometres), std::llround(p.y * kNanometres)}; }
 
@@ -71,8 +71,8 @@ Path arcPath(const PlainRound& round) {
     const Point a = round.second - round.centre;
     const Point b = round.first - round.centre;
     const double turn = std::atan2(cross(a, b), dot(a, b));
-    const int steps = std::max(2, static_cast<int>(
-        std::ceil(std::abs(turn) / (2 * std::acos(1 - kArcTolerance / round.radius)))));
+    const int steps = std::max(
+        2, static_cast<int>(std::ceil(std::abs(turn) / (2 * std::acos(1 - kArcTolerance / round.radius)))));
     std::vector<Point> corners{round.corner};
     for (int i = 0; i <= steps; ++i) {
         const double at = turn * i / steps;
@@ -133,8 +133,7 @@ Paths voidOf(const PlainLayout& layout, const PlainCutout& cutout, double world)
     Paths empty = combined(ctDifference, facesOf(cutout), kept);
     for (const PlainRound& round : cutout.rounds) empty.push_back(discPath(round));
     const Paths outside =
-        combined(ctDifference,
-                 {boxPath({-world, -world}, {layout.width + world, layout.height + world})},
+        combined(ctDifference, {boxPath({-world, -world}, {layout.width + world, layout.height + world})},
                  {boxPath({0, 0}, {layout.width, layout.height})});
     empty.insert(empty.end(), outside.begin(), outside.end());
     Paths kerfs = films(layout);
@@ -172,8 +171,8 @@ OpeningAnswer clipperOpening(const OpeningQuestion& question) {
             for (std::size_t i = 0; i < path.size(); ++i) {
                 const IntPoint& a = path[i];
                 const IntPoint& b = path[(i + 1) % path.size()];
-                answer.perimeter += std::hypot(static_cast<double>(b.X - a.X), static_cast<double>(b.Y - a.Y)) /
-                                    kNanometres;
+                answer.perimeter +=
+                    std::hypot(static_cast<double>(b.X - a.X), static_cast<double>(b.Y - a.Y)) / kNanometres;
             }
     }
     return answer;

@@ -52,8 +52,8 @@ TEST(ClosedForm, AKerfAcrossAWallLetsTheBearingDip) {
             ASSERT_EQ(solved.cutouts.size(), 2u);
             const double s = std::sin(degrees * kPi / 180);
             ASSERT_LE(3.2, 2 * radius * s * s);
-            EXPECT_NEAR(deepest(solved.cutouts[0]), radius - std::sqrt(radius * radius - 3.2 * 3.2 / (4 * s * s)),
-                        1e-6);
+            EXPECT_NEAR(deepest(solved.cutouts[0]),
+                        radius - std::sqrt(radius * radius - 3.2 * 3.2 / (4 * s * s)), 1e-6);
         }
     EXPECT_NEAR(deepest(solve(crossedWall(90, 3.2, 9.5)).cutouts[0]), 0.1357, 5e-5);
 }
@@ -61,7 +61,8 @@ TEST(ClosedForm, AKerfAcrossAWallLetsTheBearingDip) {
 // Expected from: the deep dip r (1 - |cos|) + w |cos| - sin sqrt(w (2r - w)), past w = 2 r sin^2.
 TEST(ClosedForm, AKerfAcrossAWallAtAFlatAngleDipsDeep) {
     const double t = 25 * kPi / 180;
-    const double expected = 6.35 * (1 - std::cos(t)) + 3.2 * std::cos(t) - std::sin(t) * std::sqrt(3.2 * (12.7 - 3.2));
+    const double expected =
+        6.35 * (1 - std::cos(t)) + 3.2 * std::cos(t) - std::sin(t) * std::sqrt(3.2 * (12.7 - 3.2));
     EXPECT_NEAR(deepest(solve(crossedWall(25, 3.2, 6.35)).cutouts[0]), expected, 1e-6);
 }
 
@@ -134,14 +135,16 @@ TEST(ClosedForm, CornersInTheWork) {
     project.use.bit = 12.7;
     project.use.inKerfs = false;
     EXPECT_NEAR(cornerRadius(solve(project).cutouts[0].work), 6.35, 1e-9);
-    project.cutouts[0].corners = {{"S", "E", 25, ""}, {"E", "N", 25, ""}, {"N", "W", 25, ""}, {"W", "S", 25, ""}};
+    project.cutouts[0].corners = {
+        {"S", "E", 25, ""}, {"E", "N", 25, ""}, {"N", "W", 25, ""}, {"W", "S", 25, ""}};
     const Outline work = solve(project).cutouts[0].work;
     EXPECT_NEAR(cornerRadius(work), 16.35, 1e-9);
     const double side[] = {130 - 17.3, 110 - 17.3};
     EXPECT_NEAR(work.area, side[0] * side[1] - (4 - kPi) * 16.35 * 16.35, 1e-7);
 }
 
-// Expected from: pencil. The same bit and bearing ride the trimmed wall: the work gets the template's opening.
+// Expected from: pencil. The same bit and bearing ride the trimmed wall: the work gets the template's
+// opening.
 TEST(ClosedForm, ABearingOfTheBitsSizeCopiesTheTemplate) {
     Project project = windowProject({100, 90}, {230, 200}, {12.7, 3.2, 160, 6});
     project.use.inKerfs = false;
@@ -154,8 +157,9 @@ TEST(ClosedForm, RunOutOfAStoppedKerf) {
     struct Row {
         double blade, depth, runOut;
     };
-    for (const Row& row : {Row{250, 6, 38.262}, Row{254, 6, 38.575}, Row{160, 6, 30.397}, Row{165, 6, 30.887},
-                           Row{305, 6, 42.356}, Row{315, 6, 43.058}, Row{216, 5.5, 34.026}, Row{184, 5, 29.917}}) {
+    for (const Row& row :
+         {Row{250, 6, 38.262}, Row{254, 6, 38.575}, Row{160, 6, 30.397}, Row{165, 6, 30.887},
+          Row{305, 6, 42.356}, Row{315, 6, 43.058}, Row{216, 5.5, 34.026}, Row{184, 5, 29.917}}) {
         SCOPED_TRACE(row.blade);
         const Solved solved =
             solve(windowProject({130, 100}, {270, 200}, {12.7, 2.2, row.blade, row.depth}, Extent::Stopped));

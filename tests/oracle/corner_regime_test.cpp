@@ -58,7 +58,8 @@ Formula formula(double degrees, double w, double r) {
     if (w >= 2 * r) return {Regime::FallsIn, 0};
     if (w <= r * (1 + c)) return {Regime::Sound, 0};
     if (degrees > 90 ? w <= 2 * r * half * (1 + c) : w <= 2 * r * std::cos(t / 2))
-        return {Regime::Pivot, r - w / 2 - std::sqrt(r * r * half * half - w * w / 4 * std::pow(std::tan(t / 2), 2))};
+        return {Regime::Pivot,
+                r - w / 2 - std::sqrt(r * r * half * half - w * w / 4 * std::pow(std::tan(t / 2), 2))};
     if (w <= 2 * r * s * s) return {Regime::TwoDips, r - std::sqrt(r * r - w * w / (4 * s * s))};
     return {Regime::DeepDip, r * (1 - std::abs(c)) + w * std::abs(c) - s * std::sqrt(w * (2 * r - w))};
 }

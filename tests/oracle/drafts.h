@@ -26,6 +26,7 @@ LineId addLine(Project& project, const std::string& id, const Place& place, Exte
 Cutout& addCutout(Project& project, std::vector<Point> seeds);
 
 /// A window low to high on a 400 by 300 panel: lines S, E, N, W, each with its kerf inside.
-[[nodiscard]] Project windowProject(Point low, Point high, const Tools& tools, Extent extent = Extent::Through);
+[[nodiscard]] Project windowProject(Point low, Point high, const Tools& tools,
+                                    Extent extent = Extent::Through);
 
 }  // namespace kerfwall::oracle

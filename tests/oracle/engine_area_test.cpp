@@ -96,9 +96,10 @@ TEST_P(EngineOnLayouts, StepsAtCorners) {
             const OpeningAnswer exact = exactOpening({&*plain, i, plain->bitRadius, plain->bitRadius});
             for (const Corner& corner : solved.cutouts[i].corners) {
                 SCOPED_TRACE(corner.first + " " + corner.second);
-                EXPECT_NEAR(corner.step,
-                            greatestStep(exact.border, plain->cutouts[i].faces, corner.point, 2 * plain->bitRadius),
-                            kStepBound);
+                EXPECT_NEAR(
+                    corner.step,
+                    greatestStep(exact.border, plain->cutouts[i].faces, corner.point, 2 * plain->bitRadius),
+                    kStepBound);
             }
         }
     }

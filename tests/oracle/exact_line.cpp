@@ -107,7 +107,8 @@ Exact exactNumber(double value) {
     std::string digits;
     bool behind = false;
     for (const char c : number.substr(0, e)) {
-        if (c == '.') behind = true;
+        if (c == '.')
+            behind = true;
         else {
             digits += c;
             if (behind) --power;

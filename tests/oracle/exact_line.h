@@ -12,7 +12,8 @@
 
 namespace kerfwall::oracle {
 
-using Exact = boost::multiprecision::number<boost::multiprecision::gmp_rational, boost::multiprecision::et_off>;
+using Exact =
+    boost::multiprecision::number<boost::multiprecision::gmp_rational, boost::multiprecision::et_off>;
 
 struct ExactPoint {
     Exact x;

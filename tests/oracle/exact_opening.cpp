@@ -118,15 +118,17 @@ double areaOf(const Holed& part) {
 
 // What a disc of `radius` covers while its centre runs along the borders given to it.
 class Sweep {
-public:
+  public:
     explicit Sweep(double radius) : m_radius(radius) {}
 
     void along(const Polygon& border) {
         for (const OutlinePiece& piece : piecesOf(border)) {
             spot(piece.from);
             spot(piece.to);
-            if (piece.isArc) ring(piece);
-            else rectangle(piece.from, piece.to);
+            if (piece.isArc)
+                ring(piece);
+            else
+                rectangle(piece.from, piece.to);
         }
     }
     void along(const Holed& part) {
@@ -135,7 +137,7 @@ public:
     }
     const std::vector<Polygon>& pieces() const { return m_pieces; }
 
-private:
+  private:
     void spot(Point p) {
         const auto key = std::pair{std::llround(p.x / kSameSpot), std::llround(p.y / kSameSpot)};
         if (m_spots.emplace(key, true).second) m_pieces.push_back(discAt(p, m_radius));
@@ -143,8 +145,7 @@ private:
     void rectangle(Point a, Point b) {
         if (distance(a, b) < kSameSpot) return;
         const Kernel::Vector_2 side = m_radius * unitAlong(-(b.y - a.y), b.x - a.x);
-        m_pieces.push_back(
-            polygonOf({place(a) - side, place(b) - side, place(b) + side, place(a) + side}));
+        m_pieces.push_back(polygonOf({place(a) - side, place(b) - side, place(b) + side, place(a) + side}));
     }
     void ring(const OutlinePiece& arc) {
         if (sweep(arc) < kNoTurn) return;
@@ -207,7 +208,8 @@ Set facesOf(const PlainCutout& cutout) {
 Set woodOf(const PlainLayout& layout, const PlainCutout& cutout) {
     Set empty = facesOf(cutout);
     for (const PlainRound& round : cutout.rounds) {
-        Set kept(polygonOf({place(round.corner), place(round.second), place(round.centre), place(round.first)}));
+        Set kept(
+            polygonOf({place(round.corner), place(round.second), place(round.centre), place(round.first)}));
         kept.difference(discAt(round.centre, round.radius));
         empty.difference(kept);
     }
@@ -262,8 +264,7 @@ OpeningAnswer exactOpening(const OpeningQuestion& question) {
     }
     if (answer.parts == 0) return answer;
     Set opening = joined(reached, aroundRoom.pieces());
-    opening.intersection(
-        boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside}));
+    opening.intersection(boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside}));
 
     for (const Holed& part : partsOf(opening)) {
         if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;

@@ -20,7 +20,8 @@ struct LayoutBlock {
 
     [[nodiscard]] std::vector<SeededLayout> layouts() const {
         std::vector<SeededLayout> all;
-        for (std::uint64_t seed = first; seed < first + kBlock; ++seed) all.push_back(seededLayout(kind, seed));
+        for (std::uint64_t seed = first; seed < first + kBlock; ++seed)
+            all.push_back(seededLayout(kind, seed));
         return all;
     }
 };

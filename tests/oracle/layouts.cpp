@@ -20,25 +20,29 @@ constexpr double kBlades[] = {160, 165, 184, 190};
 
 // The generator's own distributions: the standard's differ from library to library.
 class Dice {
-public:
+  public:
     explicit Dice(std::uint64_t seed) : m_engine(seed) {}
     int between(int low, int high) {
         return low + static_cast<int>(m_engine() % static_cast<std::uint64_t>(high - low + 1));
     }
     double tenths(double low, double high) {
-        return between(static_cast<int>(std::lround(low * 10)), static_cast<int>(std::lround(high * 10))) / 10.0;
+        return between(static_cast<int>(std::lround(low * 10)), static_cast<int>(std::lround(high * 10))) /
+               10.0;
     }
     bool chance(int percent) { return between(1, 100) <= percent; }
-    template <class T, std::size_t n> T one(const T (&of)[n]) { return of[between(0, static_cast<int>(n) - 1)]; }
+    template <class T, std::size_t n>
+    T one(const T (&of)[n]) {
+        return of[between(0, static_cast<int>(n) - 1)];
+    }
 
-private:
+  private:
     std::mt19937_64 m_engine;
 };
 
 double toTenth(double mm) { return std::round(mm * 10) / 10; }
 
 class Draft {
-public:
+  public:
     explicit Draft(std::uint64_t seed) : m_dice(seed) {
         Panel& panel = project.panel;
         panel.width = m_dice.tenths(260, 420);
@@ -62,7 +66,9 @@ public:
     }
 
     Dice& dice() { return m_dice; }
-    Point centre() { return {m_dice.tenths(90, project.panel.width - 90), m_dice.tenths(80, project.panel.height - 80)}; }
+    Point centre() {
+        return {m_dice.tenths(90, project.panel.width - 90), m_dice.tenths(80, project.panel.height - 80)};
+    }
 
     // A line through `p` that runs at `degrees`; laid in one of the ways that give it.
     std::size_t lay(Point p, double degrees, bool cut = true) {
@@ -73,9 +79,12 @@ public:
         line.extent = m_dice.chance(50) ? Extent::Through : Extent::Auto;
         p = {toTenth(p.x), toTenth(p.y)};
         const double half = std::round(degrees * 2) / 2;
-        if (half == 0 && m_dice.chance(50)) line.place = ByOffset{Edge::Bottom, p.y};
-        else if (half == 90 && m_dice.chance(50)) line.place = ByOffset{Edge::Left, p.x};
-        else if (m_dice.chance(50)) line.place = ByAngle{Edge::Bottom, half, p};
+        if (half == 0 && m_dice.chance(50))
+            line.place = ByOffset{Edge::Bottom, p.y};
+        else if (half == 90 && m_dice.chance(50))
+            line.place = ByOffset{Edge::Left, p.x};
+        else if (m_dice.chance(50))
+            line.place = ByAngle{Edge::Bottom, half, p};
         else {
             const double a = degrees * std::numbers::pi / 180;
             line.place = ByPoints{p, {toTenth(p.x + 100 * std::cos(a)), toTenth(p.y + 100 * std::sin(a))}};
@@ -121,7 +130,7 @@ public:
 
     Project project;
 
-private:
+  private:
     Dice m_dice;
 };
 
@@ -153,8 +162,10 @@ void drawJoined(Draft& draft) {
 void drawOpen(Draft& draft) {
     Dice& dice = draft.dice();
     Point c = draft.centre();
-    if (dice.chance(50)) c.y = dice.chance(50) ? 6 : draft.project.panel.height - 6;
-    else c.x = dice.chance(50) ? 6 : draft.project.panel.width - 6;
+    if (dice.chance(50))
+        c.y = dice.chance(50) ? 6 : draft.project.panel.height - 6;
+    else
+        c.x = dice.chance(50) ? 6 : draft.project.panel.width - 6;
     draft.ring(c, dice.between(4, 7), 15, 45);
     for (int i = dice.between(0, 3); i > 0; --i) draft.lay(draft.centre(), dice.between(0, 179));
     draft.markSome(c, dice.between(1, 3));
@@ -170,8 +181,10 @@ void drawTapered(Draft& draft) {
     draft.lay({c.x - half * std::sin(a), c.y + half * std::cos(a)}, way);
     draft.lay({c.x + half * std::sin(a), c.y - half * std::cos(a)}, std::fmod(way + taper, 360));
     const double far = dice.tenths(30, 90);
-    draft.lay({c.x - far * std::cos(a), c.y - far * std::sin(a)}, std::fmod(way + dice.between(60, 120), 360));
-    draft.lay({c.x + far * std::cos(a), c.y + far * std::sin(a)}, std::fmod(way + dice.between(60, 120), 360));
+    draft.lay({c.x - far * std::cos(a), c.y - far * std::sin(a)},
+              std::fmod(way + dice.between(60, 120), 360));
+    draft.lay({c.x + far * std::cos(a), c.y + far * std::sin(a)},
+              std::fmod(way + dice.between(60, 120), 360));
     beside(draft, c, 100);
     draft.markSome(c, dice.between(1, 2));
 }
@@ -192,7 +205,8 @@ void boreSome(Draft& draft) {
         left[corner.second] -= setBack;
         if (radius == bit) continue;
         const auto& lines = draft.project.lines;
-        draft.project.cutouts[0].corners.push_back({lines[corner.first].id, lines[corner.second].id, radius, ""});
+        draft.project.cutouts[0].corners.push_back(
+            {lines[corner.first].id, lines[corner.second].id, radius, ""});
     }
 }
 
@@ -204,8 +218,10 @@ void drawBored(Draft& draft) {
 }
 
 void drawStopped(Draft& draft) {
-    if (draft.dice().chance(50)) drawConvex(draft);
-    else drawJoined(draft);
+    if (draft.dice().chance(50))
+        drawConvex(draft);
+    else
+        drawJoined(draft);
     draft.stopMost();
 }
 
@@ -241,14 +257,22 @@ void drawCrossed(Draft& draft) {
 
 void draw(Draft& draft, LayoutKind kind) {
     switch (kind) {
-        case LayoutKind::Convex: return drawConvex(draft);
-        case LayoutKind::Joined: return drawJoined(draft);
-        case LayoutKind::Open: return drawOpen(draft);
-        case LayoutKind::Tapered: return drawTapered(draft);
-        case LayoutKind::Bored: return drawBored(draft);
-        case LayoutKind::Stopped: return drawStopped(draft);
-        case LayoutKind::Several: return drawSeveral(draft);
-        case LayoutKind::Crossed: return drawCrossed(draft);
+        case LayoutKind::Convex:
+            return drawConvex(draft);
+        case LayoutKind::Joined:
+            return drawJoined(draft);
+        case LayoutKind::Open:
+            return drawOpen(draft);
+        case LayoutKind::Tapered:
+            return drawTapered(draft);
+        case LayoutKind::Bored:
+            return drawBored(draft);
+        case LayoutKind::Stopped:
+            return drawStopped(draft);
+        case LayoutKind::Several:
+            return drawSeveral(draft);
+        case LayoutKind::Crossed:
+            return drawCrossed(draft);
     }
 }
 
@@ -273,8 +297,8 @@ bool isFit(const Project& project, LayoutKind kind) {
 }  // namespace
 
 std::string kindName(LayoutKind kind) {
-    static constexpr const char* kNames[] = {"convex", "joined", "open", "tapered",
-                                             "bored", "stopped", "several", "crossed"};
+    static constexpr const char* kNames[] = {"convex", "joined",  "open",    "tapered",
+                                             "bored",  "stopped", "several", "crossed"};
     return kNames[static_cast<std::size_t>(kind)];
 }
 

@@ -12,7 +12,7 @@ namespace {
 constexpr int kLooks = 400;        // places looked at along one piece before narrowing
 constexpr int kRoundLooks = 4000;  // ... and round the reach
 
-constexpr Point kAside{1e-5, 0};   // mm
+constexpr Point kAside{1e-5, 0};  // mm
 constexpr double kNoTurn = 1e-9;  // radians: an arc as short as this is a point, not a full turn
 
 // The angle an arc turns through, in [0, 2 pi).
@@ -28,8 +28,8 @@ Point along(const OutlinePiece& piece, double t) {
     if (!piece.isArc) return piece.from + t * (piece.to - piece.from);
     const Point a = piece.from - piece.centre;
     const double turn = t * turnOf(piece) * (piece.turn == Turn::Left ? 1 : -1);
-    return piece.centre + Point{a.x * std::cos(turn) - a.y * std::sin(turn),
-                                a.x * std::sin(turn) + a.y * std::cos(turn)};
+    return piece.centre +
+           Point{a.x * std::cos(turn) - a.y * std::sin(turn), a.x * std::sin(turn) + a.y * std::cos(turn)};
 }
 
 double toStretch(Point a, Point b, Point at) {
@@ -50,8 +50,10 @@ double narrowed(const std::function<double(double)>& value, double low, double h
     for (int i = 0; i < 60; ++i) {
         const double a = high - golden * (high - low);
         const double b = low + golden * (high - low);
-        if (value(a) < value(b)) low = a;
-        else high = b;
+        if (value(a) < value(b))
+            low = a;
+        else
+            high = b;
     }
     return value((low + high) / 2);
 }
@@ -142,7 +144,8 @@ double greatestStep(const std::vector<OutlinePiece>& border, const std::vector<s
         const auto value = [&](double t) { return isNear(t) ? distanceTo(faces, along(piece, t)) : 0; };
         step = std::max(step, greatest(value, kLooks));
         for (int i = 0; i < kLooks; ++i)
-            step = std::max(step, value(lastTrue(isNear, static_cast<double>(i) / kLooks, (i + 1.0) / kLooks)));
+            step =
+                std::max(step, value(lastTrue(isNear, static_cast<double>(i) / kLooks, (i + 1.0) / kLooks)));
         if (!piece.isArc) continue;
         // A shallow dip may hide between two looks: an arc is farthest past a side square to it.
         for (const std::vector<Point>& face : faces)

@@ -12,9 +12,9 @@
 namespace kerfwall::oracle {
 namespace {
 
-constexpr double kBeyond = 60;           // mm a through kerf's band runs past the panel
-constexpr double kLeastWall = 1e-3;      // mm; a shorter stretch of border counts as a point
-constexpr double kHeldWall = 1.0;        // mm of wall left in a stopped kerf where the bearing is held
+constexpr double kBeyond = 60;       // mm a through kerf's band runs past the panel
+constexpr double kLeastWall = 1e-3;  // mm; a shorter stretch of border counts as a point
+constexpr double kHeldWall = 1.0;    // mm of wall left in a stopped kerf where the bearing is held
 
 // One side of a face: on a cut line (index) or on a panel edge (lines.size() + edge).
 struct FaceSide {
@@ -40,7 +40,7 @@ FaceRing clipped(const FaceRing& face, const ExactLine& line, std::size_t on) {
 
 // The face round `seed`, or none where the seed lies on a line or off the panel.
 std::optional<FaceRing> faceRound(const std::vector<ExactLine>& lines, const std::vector<bool>& cut,
-                               const std::array<ExactLine, 4>& edges, const ExactPoint& seed) {
+                                  const std::array<ExactLine, 4>& edges, const ExactPoint& seed) {
     FaceRing face;
     for (std::size_t e = 0; e < 4; ++e) {
         if (offsetOf(edges[e], seed) <= 0) return std::nullopt;
@@ -138,8 +138,10 @@ std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said,
                 seen.insert(at);
                 const auto [a, b] = border.key(at.first, at.second);
                 const std::size_t on = border.faces[at.first][at.second].on;
-                if (!loop.empty() && loop.back().line == on) loop.back().to = b;
-                else loop.push_back({on, true, a, b, {}, {}});
+                if (!loop.empty() && loop.back().line == on)
+                    loop.back().to = b;
+                else
+                    loop.push_back({on, true, a, b, {}, {}});
                 at = border.next(at.first, at.second);
             }
             if (loop.size() > 1 && loop.front().line == loop.back().line) {
@@ -155,7 +157,8 @@ std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said,
                 const double angle = interiorAngle(wall.from, wall.to, next.to);
                 PlainCorner corner{wall.line, next.line, rounded(wall.to), angle};
                 wall.end.angle = next.start.angle = angle;
-                const double bore = angle < std::numbers::pi ? boreAt(project, said, wall.line, next.line) : 0;
+                const double bore =
+                    angle < std::numbers::pi ? boreAt(project, said, wall.line, next.line) : 0;
                 if (bore > bit) {
                     wall.end.bore = next.start.bore = bore;
                     cutout.rounds.push_back(
@@ -247,7 +250,8 @@ std::optional<PlainLayout> plainLayout(const Project& project) {
             std::rotate(ring.begin(), std::min_element(ring.begin(), ring.end()), ring.end());
             if (!own.insert(ring).second) continue;
             if (!taken.insert({ring[0], ring[1]}).second) return std::nullopt;
-            for (std::size_t i = 0; i < ring.size(); ++i) twice += crossOf(ring[i], ring[(i + 1) % ring.size()]);
+            for (std::size_t i = 0; i < ring.size(); ++i)
+                twice += crossOf(ring[i], ring[(i + 1) % ring.size()]);
             faces.push_back(*face);
             cutout.faces.push_back(shown);
         }

@@ -75,7 +75,8 @@ struct PlainLayout {
 /// Works a project out by exact fractions and half-planes: a face is what the half-planes of all cut
 /// lines and edges leave round its seed; a wall is an edge of a face that no other face of the cutout
 /// shares. Shares no code with the engine.
-/// Requires  a bench with a trimming bit; every line names its saw, or all saws have one kerf width; lines by angle turn from an
+/// Requires  a bench with a trimming bit; every line names its saw, or all saws have one kerf width; lines by
+/// angle turn from an
 ///           edge; offsets from edges or from level and upright lines; mirrors about the centres.
 /// Refuses   (none) a layout the project file calls trouble of drawing.
 [[nodiscard]] std::optional<PlainLayout> plainLayout(const Project& project);

@@ -93,7 +93,8 @@ TEST_P(RoutesOnLayouts, Agree) {
         const auto plain = plainLayout(layout.project);
         ASSERT_TRUE(plain);
         for (std::size_t i = 0; i < plain->cutouts.size(); ++i) {
-            SCOPED_TRACE(kindName(layout.kind) + " " + std::to_string(layout.seed) + " cutout " + std::to_string(i));
+            SCOPED_TRACE(kindName(layout.kind) + " " + std::to_string(layout.seed) + " cutout " +
+                         std::to_string(i));
             const OpeningQuestion question{&*plain, i, plain->bitRadius, plain->bitRadius};
             const OpeningAnswer exact = exactOpening(question);
             const OpeningAnswer chords = clipperOpening(question);

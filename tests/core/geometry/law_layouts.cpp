@@ -14,13 +14,13 @@ namespace kerfwall::laws {
 namespace {
 
 class Dice {
-public:
+  public:
     explicit Dice(std::uint64_t seed) : m_engine(seed) {}
     int between(int low, int high) {
         return low + static_cast<int>(m_engine() % static_cast<std::uint64_t>(high - low + 1));
     }
 
-private:
+  private:
     std::mt19937_64 m_engine;
 };
 
@@ -110,8 +110,10 @@ std::optional<Project> drawnProject(Dice& dice) {
         const double far = dice.between(150, 450) / 10.0;
         const Point p{tenth(c.x + far * std::cos(a)), tenth(c.y + far * std::sin(a))};
         const Point q{tenth(p.x - 90 * std::sin(a)), tenth(p.y + 90 * std::cos(a))};
-        if (dice.between(0, 1) == 0) lay(project, p, q, dice.between(0, 1));
-        else lay(project, q, p, dice.between(0, 1));
+        if (dice.between(0, 1) == 0)
+            lay(project, p, q, dice.between(0, 1));
+        else
+            lay(project, q, p, dice.between(0, 1));
     }
     for (int i = dice.between(0, 4); i > 0; --i) {
         const Point p{dice.between(2200, 3800) / 10.0, dice.between(1700, 3300) / 10.0};

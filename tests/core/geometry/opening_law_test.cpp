@@ -117,7 +117,8 @@ TEST(OpeningLaw, AreasAddUp) {
         EXPECT_NEAR(loops, cutout.opening.area, kSameArea);
         double faces = 0;
         for (const std::vector<Point>& face : cutout.faces)
-            for (std::size_t i = 0; i < face.size(); ++i) faces += cross(face[i], face[(i + 1) % face.size()]) / 2;
+            for (std::size_t i = 0; i < face.size(); ++i)
+                faces += cross(face[i], face[(i + 1) % face.size()]) / 2;
         EXPECT_NEAR(faces, cutout.drawnArea, kSameArea);
     }
 }
