@@ -35,6 +35,16 @@ QString edgeText(Edge edge) {
     return {};
 }
 
+QString edgeCountText(Edge edge) {
+    switch (edge) {
+        case Edge::Bottom: return text("bottom edge from the left");
+        case Edge::Right: return text("right edge from the bottom");
+        case Edge::Top: return text("top edge from the right");
+        case Edge::Left: return text("left edge from the top");
+    }
+    return {};
+}
+
 QString baseText(const Base& base) {
     if (const auto* edge = std::get_if<Edge>(&base)) return edgeText(*edge);
     return text("line %1").arg(QString::fromStdString(std::get<LineId>(base)));
