@@ -25,15 +25,20 @@ Job jobOf(const QString& word) {
 QString wrongFiles(const Request& request) {
     const qsizetype count = request.files.size();
     switch (request.job) {
-        case Job::Check: return count < 1 ? QStringLiteral("check needs at least one project file.") : QString();
-        case Job::Report: return count != 1 ? QStringLiteral("report needs exactly one project file.") : QString();
-        case Job::Publish: return count != 1 ? QStringLiteral("publish needs exactly one project file.") : QString();
+        case Job::Check:
+            return count < 1 ? QStringLiteral("check needs at least one project file.") : QString();
+        case Job::Report:
+            return count != 1 ? QStringLiteral("report needs exactly one project file.") : QString();
+        case Job::Publish:
+            return count != 1 ? QStringLiteral("publish needs exactly one project file.") : QString();
         case Job::Window:
-            return count > 1 ? QStringLiteral("the window opens one project file; the commands are check, report "
-                                              "and publish.")
+            return count > 1 ? QStringLiteral(
+                                   "the window opens one project file; the commands are check, report "
+                                   "and publish.")
                              : QString();
         case Job::Help:
-        case Job::Version: break;
+        case Job::Version:
+            break;
     }
     return {};
 }
@@ -56,8 +61,8 @@ std::expected<Request, QString> readArguments(const QStringList& arguments) {
     QCommandLineParser parser;
     parser.addOption(QCommandLineOption(QStringList{QStringLiteral("h"), QStringLiteral("help")}));
     parser.addOption(QCommandLineOption(QStringList{QStringLiteral("v"), QStringLiteral("version")}));
-    parser.addOption(QCommandLineOption(QString(kTo), {}, QStringLiteral("DIR")));
-    parser.addOption(QCommandLineOption(QString(kPaper), {}, QStringLiteral("NAME")));
+    parser.addOption(QCommandLineOption(QString(kTo), QString(), QStringLiteral("DIR")));
+    parser.addOption(QCommandLineOption(QString(kPaper), QString(), QStringLiteral("NAME")));
     const bool parsed = parser.parse(QStringList{QStringLiteral("kerfwall")} + arguments);
     if (parser.isSet(QStringLiteral("help"))) {
         return Request{Job::Help, {}, {}, {}};

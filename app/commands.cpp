@@ -41,7 +41,8 @@ std::string severityWord(Severity severity) {
 }
 
 Exit exitFor(const std::vector<Finding>& all) {
-    const bool stops = std::ranges::any_of(all, [](const Finding& f) { return f.severity == Severity::Stop; });
+    const bool stops =
+        std::ranges::any_of(all, [](const Finding& f) { return f.severity == Severity::Stop; });
     return stops ? Exit::Stop : Exit::Done;
 }
 
@@ -59,7 +60,8 @@ std::string findingLine(const std::string& file, const Finding& finding, Units u
 }
 
 std::string countLine(const std::string& file, const std::vector<Finding>& all) {
-    std::string line = file + ": " + std::to_string(all.size()) + (all.size() == 1 ? " finding" : " findings");
+    std::string line =
+        file + ": " + std::to_string(all.size()) + (all.size() == 1 ? " finding" : " findings");
     std::string sign = ": ";
     for (const Severity severity : {Severity::Stop, Severity::Care, Severity::Note}) {
         line += sign + std::to_string(std::ranges::count(all, severity, &Finding::severity)) + " " +
@@ -109,11 +111,13 @@ Exit publish(const Request& request) {
     }
     const auto& [project, solved] = *opened;
     const bool ownPaper = request.paper.isEmpty();
-    const auto paper = paperOf(ownPaper ? project.printing.paper : request.paper.toStdString(), project.panel);
+    const auto paper =
+        paperOf(ownPaper ? project.printing.paper : request.paper.toStdString(), project.panel);
     if (!paper) {
-        return refuse(onOneLine(QStringLiteral("%1: %2: %3").arg(
-            file, ownPaper ? QStringLiteral("/printing/paper") : QStringLiteral("--paper"),
-            QString::fromStdString(paper.error()))));
+        return refuse(
+            onOneLine(QStringLiteral("%1: %2: %3")
+                          .arg(file, ownPaper ? QStringLiteral("/printing/paper") : QStringLiteral("--paper"),
+                               QString::fromStdString(paper.error()))));
     }
     const std::vector<Finding> all = findings(project, solved);
     const auto published = publishPapers(project, solved, all, plan(project, solved), request.to, *paper);
@@ -128,18 +132,24 @@ Exit publish(const Request& request) {
 
 Exit runCommand(const Request& request) {
     switch (request.job) {
-        case Job::Check: return check(request.files);
-        case Job::Report: return report(request.files.constFirst());
-        case Job::Publish: return publish(request);
-        case Job::Version: return print("kerfwall " KERFWALL_VERSION "\n");
+        case Job::Check:
+            return check(request.files);
+        case Job::Report:
+            return report(request.files.constFirst());
+        case Job::Publish:
+            return publish(request);
+        case Job::Version:
+            return print("kerfwall " KERFWALL_VERSION "\n");
         case Job::Help:
-        case Job::Window: break;
+        case Job::Window:
+            break;
     }
     return print(helpText().toStdString());
 }
 
 void complain(const QString& line) {
-    std::fputs((QStringLiteral("kerfwall: ") + onOneLine(line) + QLatin1Char('\n')).toUtf8().constData(), stderr);
+    std::fputs((QStringLiteral("kerfwall: ") + onOneLine(line) + QLatin1Char('\n')).toUtf8().constData(),
+               stderr);
 }
 
 }  // namespace kerfwall

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QApplication>
+#include <QHashSeed>
 
 #include "app/commands.h"
 #include "ui/main_window.h"
@@ -11,6 +12,14 @@ namespace {
 bool hasDisplay() {
     return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
            qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+// Standard error carries the program's own lines; what Qt has to say about this machine is not for the
+// one who called a command.
+void dropMessage(QtMsgType type, const QMessageLogContext&, const QString& text) {
+    if (type == QtFatalMsg) {
+        kerfwall::complain(text);
+    }
 }
 
 int openWindow(const kerfwall::Request& request, int argc, char** argv) {
@@ -28,6 +37,8 @@ int openWindow(const kerfwall::Request& request, int argc, char** argv) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    // PDF fonts are named in the order of a hash; a seed of its own in each run would change the bytes.
+    QHashSeed::setDeterministicGlobalSeed();
     QStringList arguments;
     for (int i = 1; i < argc; ++i) {
         arguments << QString::fromLocal8Bit(argv[i]);
@@ -42,6 +53,7 @@ int main(int argc, char** argv) {
     }
     if (request->job == kerfwall::Job::Publish) {
         // Papers are painted without a display; fonts and pictures need the application object.
+        qInstallMessageHandler(dropMessage);
         qputenv("QT_QPA_PLATFORM", "offscreen");
         const QGuiApplication application(argc, argv);
         return static_cast<int>(kerfwall::runCommand(*request));

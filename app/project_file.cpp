@@ -46,7 +46,8 @@ std::expected<QByteArray, QString> readBytes(const QString& name) {
 }
 
 Refused refusedAt(const QString& file, const std::string& pointer, const std::string& sentence) {
-    const QString place = pointer.empty() ? QString() : QString::fromStdString(pointer) + QStringLiteral(": ");
+    const QString place =
+        pointer.empty() ? QString() : QString::fromStdString(pointer) + QStringLiteral(": ");
     return Refused(onOneLine(file + QStringLiteral(": ") + place + QString::fromStdString(sentence)));
 }
 

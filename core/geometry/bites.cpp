@@ -32,8 +32,16 @@ class DrawnBorder {
 
     explicit DrawnBorder(const Outline& drawn) {
         for (const OutlineLoop& loop : drawn.loops) {
-            for (const OutlinePiece& piece : loop) m_all.push_back({piece.from, piece.to});
+            for (const OutlinePiece& piece : loop) {
+                m_all.push_back({piece.from, piece.to});
+                m_names.push_back(piece.on);
+            }
         }
+    }
+    /// The line or edge whose stretch of border is nearest.
+    [[nodiscard]] const std::string& nearestName(Point place) const {
+        const auto nearest = std::ranges::min_element(m_all, {}, [&](const Segment& side) { return side.squareTo(place); });
+        return m_names[static_cast<std::size_t>(nearest - m_all.begin())];
     }
     [[nodiscard]] double distanceOutside(Point place) const { return distanceOutside(place, m_all); }
     /// The same where only `near` can be the nearest.
@@ -68,6 +76,7 @@ class DrawnBorder {
     }
 
     std::vector<Segment> m_all;
+    std::vector<std::string> m_names;
 };
 
 struct Deepest {
@@ -146,7 +155,7 @@ bool mayBite(const OutlinePiece& piece, const PieceSource& source, const DrawnBo
         return !contact.onLip && (contact.side.kind == VoidSide::Kind::Wall || contact.side.kind == VoidSide::Kind::Bore);
     });
     if (!onWalls) return true;
-    return piece.isArc && source.contacts.size() == 2 && border.distanceTo(piece.centre) < piece.radius - kBite;
+    return piece.isArc && border.distanceTo(piece.centre) < piece.radius - kBite;
 }
 
 class CornerReader {
@@ -336,7 +345,6 @@ void noteContacts(Hollow& hollow, const PieceSource& source, const SolvedCutout&
     for (const Contact& contact : source.contacts) {
         for (const VoidSide* side : {&contact.side, contact.onLip ? &contact.lipSide : nullptr}) {
             if (!side) continue;
-            if (side->kind == VoidSide::Kind::Wall) hollow.wall = reader.idOf(side->line);
             if (!isOnKerf(*side)) continue;
             const LineId& line = reader.idOf(side->line);
             if (std::ranges::find(hollow.lips, line) == hollow.lips.end()) hollow.lips.push_back(line);
@@ -352,8 +360,8 @@ void absorb(Hollow& hollow, const Hollow& other) {
     if (other.depth > hollow.depth) {
         hollow.depth = other.depth;
         hollow.at = other.at;
+        hollow.wall = other.wall;
     }
-    if (hollow.wall.empty()) hollow.wall = other.wall;
     if (!hollow.corner) hollow.corner = other.corner;
     for (const LineId& lip : other.lips) {
         if (std::ranges::find(hollow.lips, lip) == hollow.lips.end()) hollow.lips.push_back(lip);
@@ -383,7 +391,7 @@ std::vector<Hollow> hollowsOf(const SolvedCutout& cutout, const Opening& opening
     for (const CornerReader::Biting& biting : reader.biting()) {
         if (loop != biting.loop) finishLoop();
         const bool goesOn = reader.border().distanceOutside(biting.curve.from) > 0;
-        Hollow hollow{biting.deepest.at, biting.deepest.depth, {}, {}, {}};
+        Hollow hollow{biting.deepest.at, biting.deepest.depth, reader.border().nearestName(biting.deepest.at), {}, {}};
         noteContacts(hollow, opening.sources[biting.loop][biting.piece], cutout, reader);
         if (goesOn && !ofLoop.empty()) {
             absorb(ofLoop.back(), hollow);

@@ -62,6 +62,7 @@ struct Rim {
     std::vector<std::size_t> next;
 
     [[nodiscard]] std::vector<std::vector<std::size_t>> loops() const;  ///< closed runs only
+    /// Where a run longer than kJoin breaks off; shorter ones are rounding dust.
     [[nodiscard]] std::vector<std::size_t> openEnds() const;
 };
 

@@ -172,6 +172,9 @@ Opening openingOf(const VoidRim& rim, double room, double sweep, const std::vect
         }
     }
     opening.outline = makeOutline(std::move(kept));
+    if (opening.room.parts > 0 && opening.outline.loops.empty()) {
+        opening.doubts.push_back({opening.room.chosen.curves.front().from, "the outline of the opening was lost here."});
+    }
     return opening;
 }
 

@@ -47,9 +47,16 @@ std::vector<std::vector<std::size_t>> Rim::loops() const {
 }
 
 std::vector<std::size_t> Rim::openEnds() const {
+    std::vector<std::size_t> before(next.size(), kOpenEnd);
+    for (std::size_t i = 0; i < next.size(); ++i) {
+        if (next[i] != kOpenEnd) before[next[i]] = i;
+    }
     std::vector<std::size_t> ends;
     for (std::size_t i = 0; i < next.size(); ++i) {
-        if (next[i] == kOpenEnd) ends.push_back(i);
+        if (next[i] != kOpenEnd) continue;
+        double run = 0;
+        for (std::size_t at = i; at != kOpenEnd && run <= kJoin; at = before[at]) run += curves[at].lengthInMm();
+        if (run > kJoin) ends.push_back(i);
     }
     return ends;
 }
@@ -61,9 +68,8 @@ Rim joinToRim(std::vector<Curve> curves) {
     starts.reserve(curves.size());
     for (std::size_t i = 0; i < curves.size(); ++i) starts.emplace(cellOf(curves[i].from), i);
 
-    // (distance in steps of 1e-9, wedge, end, start): nearest first, then the narrowest free wedge.
+    // (distance in steps of kBite, wedge, end, start): nearest first, then the narrowest free wedge.
     std::vector<std::tuple<std::int64_t, double, std::size_t, std::size_t>> pairs;
-    constexpr double kStep = 1e-9;
     for (std::size_t i = 0; i < curves.size(); ++i) {
         const Point end = curves[i].to;
         const Point arriving = curves[i].tangentAt(curves[i].size);
@@ -75,7 +81,7 @@ Rim joinToRim(std::vector<Curve> curves) {
                     const double gap = distance(end, other.from);
                     const bool itself = it->second == i && curves[i].lengthInMm() < 2 * kJoin;
                     if (gap > kJoin || itself) continue;
-                    pairs.emplace_back(static_cast<std::int64_t>(gap / kStep), wedge(arriving, other.tangentAt(0)), i,
+                    pairs.emplace_back(static_cast<std::int64_t>(gap / kBite), wedge(arriving, other.tangentAt(0)), i,
                                        it->second);
                 }
             }

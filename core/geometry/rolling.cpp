@@ -179,7 +179,7 @@ Track roll(const Rim& rim, double radius) {
     track.rim = joinToRim(std::move(tracks));
     track.rests = std::move(rests);
     for (const std::size_t end : track.rim.openEnds()) {
-        if (track.rim.curves[end].lengthInMm() > kJoin) track.gaps.push_back(track.rim.curves[end].to);
+        track.gaps.push_back(track.rim.curves[end].to);
     }
     return track;
 }

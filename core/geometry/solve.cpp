@@ -75,8 +75,9 @@ Opening workOf(const World& world, const ArrangedCutout& cutout, const Border& b
     return work;
 }
 
-/// Rolls discs a nanometre smaller and larger: where that changes the room they have by more than their
-/// rim times the nanometre, a gap lies on the border of a decision.
+/// Rolls discs a nanometre smaller and larger: where that changes the room they have by more than its rim
+/// times the nanometre, or its rim by a thousandth of a millimetre (a slot as wide as the bit gives room without
+/// area), a gap lies on the border of a decision.
 void doubtNearBorders(const World& world, const ArrangedCutout& cutout, const Border& border, double bitRadius,
                       const Opening& opening, SolvedCutout& solved) {
     const bool rollsAway = world.widestKerf > 2 * (bitRadius - kDoubt);
@@ -85,7 +86,10 @@ void doubtNearBorders(const World& world, const ArrangedCutout& cutout, const Bo
     for (const double shift : {-kDoubt, kDoubt}) {
         const Room other = roomOf(rim, bitRadius + shift, cutout.faces, world.project.panel);
         const double allowed = 1e-4 + 10 * kDoubt * (opening.room.perimeter + other.perimeter);
-        if (std::abs(other.area - opening.room.area) <= allowed && other.parts == opening.room.parts) continue;
+        constexpr double kRimChange = 0.001;
+        const bool steady = std::abs(other.area - opening.room.area) <= allowed &&
+                            std::abs(other.perimeter - opening.room.perimeter) <= kRimChange;
+        if (steady && other.parts == opening.room.parts) continue;
         solved.doubts.push_back({solved.widestAt,
                                  "a gap in this cutout is within a millionth of a millimetre of the bit's diameter;"
                                  " widen it or narrow it by 0.1 mm."});

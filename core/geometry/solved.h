@@ -99,7 +99,7 @@ struct FacingSize {
 struct Hollow {
     Point at;           ///< where it is deepest
     double depth = 0;   ///< mm past the drawn cutout
-    LineId wall;        ///< the wall it bites into; "" where it follows none
+    LineId wall;        ///< the line or edge of the border nearest to it: the wall it bites into
     std::vector<LineId> lips;  ///< lines whose kerf mouths or kerf walls the bearing rests on there
     std::optional<std::size_t> corner;  ///< where it rests on a lip of that corner's own two kerfs
     bool operator==(const Hollow&) const = default;

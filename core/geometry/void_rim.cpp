@@ -114,9 +114,7 @@ class RimBuilder {
         made.sides = std::move(m_sides);
         made.doubts = std::move(m_doubts);
         for (const std::size_t end : made.rim.openEnds()) {
-            if (made.rim.curves[end].lengthInMm() > kJoin) {
-                made.doubts.push_back({made.rim.curves[end].to, "the walls left by the kerfs could not be closed here."});
-            }
+            made.doubts.push_back({made.rim.curves[end].to, "the walls left by the kerfs could not be closed here."});
         }
         return made;
     }

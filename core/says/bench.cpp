@@ -68,11 +68,16 @@ Saw stockSlidingMitre() {
 
 Saw stockSaw(SawKind kind) {
     switch (kind) {
-        case SawKind::RipFence: return stockRip();
-        case SawKind::CrosscutSled: return stockSled();
-        case SawKind::MitreGauge: return stockGauge();
-        case SawKind::GuideRail: return stockRail();
-        case SawKind::SlidingMitre: break;
+        case SawKind::RipFence:
+            return stockRip();
+        case SawKind::CrosscutSled:
+            return stockSled();
+        case SawKind::MitreGauge:
+            return stockGauge();
+        case SawKind::GuideRail:
+            return stockRail();
+        case SawKind::SlidingMitre:
+            break;
     }
     return stockSlidingMitre();
 }

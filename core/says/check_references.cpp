@@ -76,22 +76,25 @@ class ReferenceCheck {
 
     template <typename Item>
     void once(const std::string& list, const std::vector<Item>& items, const std::string& what,
-              std::string Item::* id) {
+              std::string Item::*id) {
         std::map<std::string, std::size_t> first;
         for (std::size_t i = 0; i < items.size(); ++i) {
             const std::string& name = items[i].*id;
             const auto [other, isNew] = first.emplace(name, i);
             if (!isNew && !name.empty()) {
-                m_reading.refuse(pointerTo(list, i) + "/id", "is " + shown(Json(name)) + ", the id of " + what + " " +
-                                                                 pointerTo(list, other->second) +
-                                                                 " already; each " + what + " needs its own.");
+                m_reading.refuse(pointerTo(list, i) + "/id", "is " + shown(Json(name)) + ", the id of " +
+                                                                 what + " " + pointerTo(list, other->second) +
+                                                                 " already; each " + what +
+                                                                 " needs its own.");
             }
         }
     }
 
     void checkLine(const LineId& id, const std::string& pointer) {
         if (!m_lineIndex.contains(id)) {
-            m_reading.refuse(pointer, "names line " + shown(Json(id)) + ", which is not there; allowed is the id of a line in this project.");
+            m_reading.refuse(pointer,
+                             "names line " + shown(Json(id)) +
+                                 ", which is not there; allowed is the id of a line in this project.");
         }
     }
 
@@ -108,8 +111,9 @@ class ReferenceCheck {
                 checkLine(reference.to, reference.pointer);
             }
             if (line.saw && findSaw(benchOf(m_project), *line.saw) == nullptr) {
-                m_reading.refuse(pointerTo("/lines", i) + "/saw", "names saw " + shown(Json(*line.saw)) +
-                                                                     ", which is not on the bench; allowed is the id of one of its saws.");
+                m_reading.refuse(pointerTo("/lines", i) + "/saw",
+                                 "names saw " + shown(Json(*line.saw)) +
+                                     ", which is not on the bench; allowed is the id of one of its saws.");
             }
         }
     }
@@ -135,7 +139,8 @@ class ReferenceCheck {
         }
     }
 
-    [[nodiscard]] std::optional<Reference> openReference(std::size_t line, const std::vector<bool>& settled) const {
+    [[nodiscard]] std::optional<Reference> openReference(std::size_t line,
+                                                         const std::vector<bool>& settled) const {
         for (Reference& reference : referencesOf(m_project.lines[line].place, placePointer(line))) {
             if (!settled[m_lineIndex.at(reference.to)]) {
                 return std::move(reference);
@@ -159,7 +164,8 @@ class ReferenceCheck {
             ring += " \u2192 " + m_project.lines[line].id;
         } while (line != first);
         m_reading.refuse(pointer, "makes line " + shown(Json(m_project.lines[first].id)) +
-                                      " refer to itself through others (" + ring + "); lay one of them out from an edge.");
+                                      " refer to itself through others (" + ring +
+                                      "); lay one of them out from an edge.");
     }
 
     void checkCutouts() {
@@ -167,13 +173,13 @@ class ReferenceCheck {
             std::set<std::pair<LineId, LineId>> pairs;
             const auto& corners = m_project.cutouts[i].corners;
             for (std::size_t k = 0; k < corners.size(); ++k) {
-                const std::string pointer =
-                    pointerTo(pointerTo("/cutouts", i) + "/corners", k) + "/between";
+                const std::string pointer = pointerTo(pointerTo("/cutouts", i) + "/corners", k) + "/between";
                 checkLine(corners[k].first, pointerTo(pointer, std::size_t{0}));
                 checkLine(corners[k].second, pointerTo(pointer, std::size_t{1}));
                 if (!pairs.insert(std::minmax(corners[k].first, corners[k].second)).second) {
                     m_reading.refuse(pointer, "names the corner of " + corners[k].first + " and " +
-                                                  corners[k].second + " a second time; one bore a corner is allowed.");
+                                                  corners[k].second +
+                                                  " a second time; one bore a corner is allowed.");
                 }
             }
         }
@@ -216,16 +222,19 @@ class ReferenceCheck {
 void checkReferences(const Project& project, Reading& reading) { ReferenceCheck(project, reading).run(); }
 
 void checkSizes(const Project& project, Reading& reading) {
-    const Range depth{"a kerf's depth", 0, project.panel.thickness, " mm (the panel's thickness)", true, true};
+    const Range depth{
+        "a kerf's depth", 0, project.panel.thickness, " mm (the panel's thickness)", true, true};
     if (project.kerfDepth && !depth.holds(*project.kerfDepth)) {
-        reading.refuse("/kerf_depth", "is " + shown(plainNumber(*project.kerfDepth)) + "; " + depth.sentence() + ".");
+        reading.refuse("/kerf_depth",
+                       "is " + shown(plainNumber(*project.kerfDepth)) + "; " + depth.sentence() + ".");
     }
     const double kerfDepth = kerfDepthOf(project);
     const auto& saws = benchOf(project).saws;
     for (std::size_t i = 0; i < saws.size(); ++i) {
         if (saws[i].blade <= 2 * kerfDepth) {
             reading.refuse(pointerTo("/bench/saws", i) + "/blade",
-                           "is " + shown(plainNumber(saws[i].blade)) + "; a blade's diameter is more than twice the kerf's depth of " +
+                           "is " + shown(plainNumber(saws[i].blade)) +
+                               "; a blade's diameter is more than twice the kerf's depth of " +
                                shown(plainNumber(kerfDepth)) + " mm.");
         }
     }

@@ -199,7 +199,8 @@ std::string shown(const Json& value) {
 
 std::expected<Json, Refusal> readJson(std::string_view text) {
     if (text.size() > kMaxBytes) {
-        return std::unexpected(Refusal{"", "is " + std::to_string(text.size()) + " bytes long; a project has at most " +
+        return std::unexpected(Refusal{"", "is " + std::to_string(text.size()) +
+                                               " bytes long; a project has at most " +
                                                std::to_string(kMaxBytes) + "."});
     }
     if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) {

@@ -34,10 +34,10 @@ struct Unit {
 };
 
 constexpr std::array kUnits{
-    Unit{"mm", 1, 1, false},     Unit{"cm", 10, 1, false},    Unit{"m", 1000, 1, false},
-    Unit{"inch", 254, 10, false}, Unit{"in", 254, 10, false},  Unit{"\"", 254, 10, false},
-    Unit{"″", 254, 10, false},   Unit{"''", 254, 10, false},  Unit{"ft", 3048, 10, true},
-    Unit{"'", 3048, 10, true},   Unit{"′", 3048, 10, true},
+    Unit{"mm", 1, 1, false},      Unit{"cm", 10, 1, false},   Unit{"m", 1000, 1, false},
+    Unit{"inch", 254, 10, false}, Unit{"in", 254, 10, false}, Unit{"\"", 254, 10, false},
+    Unit{"″", 254, 10, false},    Unit{"''", 254, 10, false}, Unit{"ft", 3048, 10, true},
+    Unit{"'", 3048, 10, true},    Unit{"′", 3048, 10, true},
 };
 constexpr Unit kInch = kUnits[3];
 
@@ -216,7 +216,8 @@ std::string inchText(double mm) {
     }
     if (rest > 0) {
         const auto divisor = std::gcd(rest, static_cast<long long>(kParts));
-        text += (whole > 0 ? " " : "") + std::to_string(rest / divisor) + "/" + std::to_string(kParts / divisor);
+        text +=
+            (whole > 0 ? " " : "") + std::to_string(rest / divisor) + "/" + std::to_string(kParts / divisor);
     }
     return text;
 }
@@ -285,8 +286,8 @@ std::string lengthText(double mm, Units units, int decimals, char decimalSign) {
         return inchText(mm);
     }
     std::array<char, 400> digits{};
-    const auto end = std::to_chars(digits.data(), digits.data() + digits.size(), mm, std::chars_format::fixed,
-                                   decimals);
+    const auto end =
+        std::to_chars(digits.data(), digits.data() + digits.size(), mm, std::chars_format::fixed, decimals);
     std::string text(digits.data(), end.ptr);
     if (text.starts_with("-") && text.find_first_not_of("-0.") == std::string::npos) {
         text.erase(0, 1);

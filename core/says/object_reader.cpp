@@ -32,7 +32,8 @@ std::string Range::sentence() const {
     const std::string unitText(unit);
     std::string text = std::string(what) + " is ";
     if (lowOpen || highOpen) {
-        text += (lowOpen ? "more than " : "at least ") + numberText(low) + (highOpen ? " and less than " : " and at most ");
+        text += (lowOpen ? "more than " : "at least ") + numberText(low) +
+                (highOpen ? " and less than " : " and at most ");
         return text + numberText(high) + unitText;
     }
     return text + numberText(low) + " to " + numberText(high) + unitText;
@@ -88,7 +89,8 @@ std::string ObjectReader::text(std::string_view key, std::string_view allowed) {
         return {};
     }
     if (!value->is_string() || value->get_ref<const std::string&>().empty()) {
-        m_reading.refuse(pointerOf(key), "is " + shown(*value) + "; allowed is " + std::string(allowed) + ".");
+        m_reading.refuse(pointerOf(key),
+                         "is " + shown(*value) + "; allowed is " + std::string(allowed) + ".");
         return {};
     }
     return value->get<std::string>();
@@ -124,8 +126,8 @@ void ObjectReader::flag(std::string_view key, std::optional<bool>& target) {
     }
 }
 
-std::vector<std::pair<const Json*, std::string>> ObjectReader::list(std::string_view key, std::string_view what,
-                                                                    std::size_t most) {
+std::vector<std::pair<const Json*, std::string>> ObjectReader::list(std::string_view key,
+                                                                    std::string_view what, std::size_t most) {
     const Json* value = find(key);
     if (value == nullptr) {
         return {};
@@ -202,7 +204,8 @@ std::vector<Point> readOutline(const Json& value, const std::string& pointer, Re
     return points;
 }
 
-std::pair<std::string, std::string> readPair(const Json& value, const std::string& pointer, Reading& reading) {
+std::pair<std::string, std::string> readPair(const Json& value, const std::string& pointer,
+                                             Reading& reading) {
     if (!value.is_array() || value.size() != 2) {
         reading.refuse(pointer, "is " + shown(value) + "; allowed is a list of two lines' ids.");
         return {};

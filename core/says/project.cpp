@@ -10,9 +10,7 @@ const Bench& benchOf(const Project& project) {
     return project.bench ? *project.bench : stock;
 }
 
-TrimBit trimBitOf(const Project& project) {
-    return benchOf(project).trimBit.value_or(TrimBit{});
-}
+TrimBit trimBitOf(const Project& project) { return benchOf(project).trimBit.value_or(TrimBit{}); }
 
 double kerfDepthOf(const Project& project) {
     if (project.kerfDepth) {

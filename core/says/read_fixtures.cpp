@@ -48,8 +48,9 @@ Panel readPanel(const Json& value, const std::string& pointer, Reading& reading)
     if (fields.has("material")) {
         panel.material = fields.text("material", kMaterialIds);
         if (!std::ranges::all_of(panel.material, isMaterialLetter)) {
-            reading.refuse(fields.pointerOf("material"), "is " + shown(Json(panel.material)) +
-                                                             "; a material is " + std::string(kMaterialIds) + ".");
+            reading.refuse(
+                fields.pointerOf("material"),
+                "is " + shown(Json(panel.material)) + "; a material is " + std::string(kMaterialIds) + ".");
         }
     }
     fields.word("reference_edge", kEdgeWords, panel.referenceEdge);

@@ -69,7 +69,8 @@ std::variant<Point, CrossingOf> readThrough(Laid& laid) {
         return readPoint(*value, pointer, laid.fields.reading());
     }
     if (!value->is_object()) {
-        laid.fields.reading().refuse(pointer, "is " + shown(*value) + "; allowed is " + std::string(allowed) + ".");
+        laid.fields.reading().refuse(pointer,
+                                     "is " + shown(*value) + "; allowed is " + std::string(allowed) + ".");
         return Point{};
     }
     ObjectReader crossing(*value, pointer, "a crossing", laid.fields.reading());
@@ -140,11 +141,16 @@ ByMirror readMirror(Laid& laid) {
 
 Place readPlaceBy(LaidBy by, Laid& laid) {
     switch (by) {
-        case LaidBy::Offset: return readOffset(laid);
-        case LaidBy::Angle: return readAngled(laid);
-        case LaidBy::Points: return readPoints(laid);
-        case LaidBy::Marks: return readMarks(laid);
-        case LaidBy::Mirror: break;
+        case LaidBy::Offset:
+            return readOffset(laid);
+        case LaidBy::Angle:
+            return readAngled(laid);
+        case LaidBy::Points:
+            return readPoints(laid);
+        case LaidBy::Marks:
+            return readMarks(laid);
+        case LaidBy::Mirror:
+            break;
     }
     return readMirror(laid);
 }

@@ -27,9 +27,10 @@ void readVersion(ObjectReader& fields) {
     }
     const double number = version->is_number() ? version->get<double>() : 0;
     if (number > kVersion && version->is_number_integer()) {
-        fields.reading().refuse("/version", "is " + shown(*version) +
-                                                "; this program knows versions up to 1, so open the file with a "
-                                                "later one.");
+        fields.reading().refuse("/version",
+                                "is " + shown(*version) +
+                                    "; this program knows versions up to 1, so open the file with a "
+                                    "later one.");
     } else if (number != kVersion) {
         fields.reading().refuse("/version", "is " + shown(*version) + "; allowed is the whole number 1.");
     }
@@ -60,7 +61,8 @@ void readAllLimits(ObjectReader& fields, Project& project) {
         return;
     }
     if (!value->is_object()) {
-        fields.reading().refuse("/limits", "is " + shown(*value) + "; limits are an object, by finding code.");
+        fields.reading().refuse("/limits",
+                                "is " + shown(*value) + "; limits are an object, by finding code.");
         return;
     }
     for (const auto& [code, limits] : value->items()) {
@@ -78,7 +80,8 @@ Project readFields(ObjectReader& fields) {
     }
     project.lines = readList(fields, "lines", "lines", readLine, kMostLines);
     project.cutouts = readList(fields, "cutouts", "cutouts", readCutout, kMostCutouts);
-    fields.number("kerf_depth", {"a kerf's depth", 0, 60, " mm (the panel's thickness)", true, true}, project.kerfDepth);
+    fields.number("kerf_depth", {"a kerf's depth", 0, 60, " mm (the panel's thickness)", true, true},
+                  project.kerfDepth);
     readObject(fields, "bench", project.bench, readBench);
     readObject(fields, "use", project.use, readUse);
     project.clampHoles = readList(fields, "clamp_holes", "clamp holes", readClampHole);

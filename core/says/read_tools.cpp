@@ -72,7 +72,8 @@ TrimBit readTrimBit(const Json& value, const std::string& pointer, Reading& read
     fields.number("bearing", kBearingDiameter, bearing);
     if (bearing != bit.diameter) {
         reading.refuse(fields.pointerOf("bearing"),
-                       "is " + shown(plainNumber(bearing)) + "; a trimming bit's bearing has its cutter's diameter, " +
+                       "is " + shown(plainNumber(bearing)) +
+                           "; a trimming bit's bearing has its cutter's diameter, " +
                            shown(plainNumber(bit.diameter)) + " mm.");
     }
     fields.number("bearing_length", kBearingLength, bit.bearingLength);

@@ -8,7 +8,9 @@ namespace kerfwall {
 
 namespace {
 
-bool sameBits(double a, double b) { return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b); }
+bool sameBits(double a, double b) {
+    return std::bit_cast<std::uint64_t>(a) == std::bit_cast<std::uint64_t>(b);
+}
 
 // Known fields stand as they are; where both sides have an object, their fields are joined.
 void putBack(Json& object, const Json& unknown) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/says/json_text.h"
 #include "core/says/project_text.h"
-#include "core/says/write_parts.h"
 #include "core/says/words.h"
+#include "core/says/write_parts.h"
 
 namespace kerfwall {
 

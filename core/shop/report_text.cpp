@@ -60,16 +60,15 @@ void putWordIf(Json& object, const char* key, const Words<Meaning, count>& words
     }
 }
 
-Json markOf(const EdgeMark& mark) {
-    return Json{{"edge", wordFor(kEdgeWords, mark.edge)}, {"at", mark.at}};
-}
+Json markOf(const EdgeMark& mark) { return Json{{"edge", wordFor(kEdgeWords, mark.edge)}, {"at", mark.at}}; }
 
 // A line with a kerf on both its sides is marked once for each.
 void addLineMark(const LineMark& mark, Json& list) {
     if (!mark.wasteToStart && !mark.wasteToEnd) {
         list.push_back(markOf(mark.mark));
     }
-    for (const auto& [isWaste, end] : {std::pair{mark.wasteToStart, "start"}, std::pair{mark.wasteToEnd, "end"}}) {
+    for (const auto& [isWaste, end] :
+         {std::pair{mark.wasteToStart, "start"}, std::pair{mark.wasteToEnd, "end"}}) {
         if (isWaste) {
             Json marked = markOf(mark.mark);
             marked["waste"] = end;
@@ -104,7 +103,8 @@ Json lineOf(const SolvedLine& line, const Bench& bench) {
 }
 
 Json pieceOf(const OutlinePiece& piece) {
-    Json object{{"kind", piece.isArc ? "arc" : "line"}, {"from", placeOf(piece.from)}, {"to", placeOf(piece.to)}};
+    Json object{
+        {"kind", piece.isArc ? "arc" : "line"}, {"from", placeOf(piece.from)}, {"to", placeOf(piece.to)}};
     if (piece.isArc) {
         object["centre"] = placeOf(piece.centre);
         object["radius"] = piece.radius;
@@ -117,10 +117,11 @@ Json pieceOf(const OutlinePiece& piece) {
 
 Json outlineOf(const Outline& outline) {
     const Box& box = outline.bounds;
-    return Json{{"area", outline.area},
-                {"perimeter", outline.perimeter},
-                {"bounds", Json::array({box.low.x, box.low.y, box.high.x, box.high.y})},
-                {"loops", listOf(outline.loops, [](const OutlineLoop& loop) { return listOf(loop, pieceOf); })}};
+    return Json{
+        {"area", outline.area},
+        {"perimeter", outline.perimeter},
+        {"bounds", Json::array({box.low.x, box.low.y, box.high.x, box.high.y})},
+        {"loops", listOf(outline.loops, [](const OutlineLoop& loop) { return listOf(loop, pieceOf); })}};
 }
 
 Json sizeOf(const FacingSize& size) {
@@ -154,7 +155,8 @@ Json cornerOf(const Corner& corner) {
     }
     object["step"] = corner.step;
     if (!isInward && corner.drill) {
-        object["drill"] = Json{{"centre", placeOf(corner.drill->centre)}, {"diameter", corner.drill->diameter}};
+        object["drill"] =
+            Json{{"centre", placeOf(corner.drill->centre)}, {"diameter", corner.drill->diameter}};
     }
     return object;
 }

@@ -49,7 +49,9 @@ QByteArray Workbench::read(const QString& name) const {
 
 bool Workbench::has(const QString& name) const { return QFileInfo::exists(path(name)); }
 
-bool isOneLine(const QByteArray& bytes) { return bytes.count('\n') == 1 && bytes.endsWith('\n') && bytes.size() > 1; }
+bool isOneLine(const QByteArray& bytes) {
+    return bytes.count('\n') == 1 && bytes.endsWith('\n') && bytes.size() > 1;
+}
 
 std::string soundProject() {
     return R"({

@@ -12,6 +12,7 @@ namespace {
 constexpr int kLooks = 400;        // places looked at along one piece before narrowing
 constexpr int kRoundLooks = 4000;  // ... and round the reach
 
+constexpr Point kAside{1e-5, 0};   // mm
 constexpr double kNoTurn = 1e-9;  // radians: an arc as short as this is a point, not a full turn
 
 // The angle an arc turns through, in [0, 2 pi).
@@ -68,11 +69,15 @@ bool liesUnder(const OutlinePiece& piece, Point at) {
     return piece.centre.y + (upper ? rise : -rise) > at.y;
 }
 
+// Asked twice, a little to either side: a ray through the end of two pieces counts neither or both.
 bool isWithin(const std::vector<OutlinePiece>& border, Point at) {
-    bool within = false;
-    for (const OutlinePiece& piece : border)
-        if (liesUnder(piece, at)) within = !within;
-    return within;
+    bool left = false;
+    bool right = false;
+    for (const OutlinePiece& piece : border) {
+        if (liesUnder(piece, at - kAside)) left = !left;
+        if (liesUnder(piece, at + kAside)) right = !right;
+    }
+    return left && right;
 }
 
 // The end of the stretch between `a` and `b` over which `holds` is true at just one of them.

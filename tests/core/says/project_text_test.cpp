@@ -131,7 +131,8 @@ TEST(ProjectText, DefaultsAreNotWritten) {
 TEST(ProjectText, NumbersComeBackBitForBit) {
     std::mt19937_64 random(20);
     std::uniform_real_distribution<double> exponent(-300, 4);
-    Project project = readWith(R"("lines": [{"id": "A", "place": {"by": "points", "p": [0, 0], "q": [1, 1]}}])");
+    Project project =
+        readWith(R"("lines": [{"id": "A", "place": {"by": "points", "p": [0, 0], "q": [1, 1]}}])");
     for (int i = 0; i < 2000; ++i) {
         const double value = i == 0 ? -0.0 : (i % 2 == 0 ? 1 : -1) * std::pow(10.0, exponent(random));
         project.lines[0].place = ByPoints{{value, 1}, {0, value}};
@@ -205,8 +206,8 @@ TEST(ProjectText, FiveHundredLinesAreReadAndNoMore) {
 std::string nested(int levels) {
     return R"({"format": "kerfwall-project", "version": 1,
                "panel": {"width": 600, "height": 400, "thickness": 18}, "x": )" +
-           std::string(static_cast<std::size_t>(levels), '[') + std::string(static_cast<std::size_t>(levels), ']') +
-           "}";
+           std::string(static_cast<std::size_t>(levels), '[') +
+           std::string(static_cast<std::size_t>(levels), ']') + "}";
 }
 
 // Expected from: the project file, version 1: 64 levels, the project itself the first.

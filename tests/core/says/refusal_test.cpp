@@ -32,9 +32,7 @@ const auto nameOf = [](const auto& test) { return test.param.name; };
 INSTANTIATE_TEST_SUITE_P(Field, Refused, testing::ValuesIn(brokenFields()), nameOf);
 INSTANTIATE_TEST_SUITE_P(Text, Refused, testing::ValuesIn(brokenTexts()), nameOf);
 
-TEST(Refusals, TheFullProjectItselfIsSound) {
-    EXPECT_TRUE(readProject(kFullProject).has_value());
-}
+TEST(Refusals, TheFullProjectItselfIsSound) { EXPECT_TRUE(readProject(kFullProject).has_value()); }
 
 // A value that would fill the screen is cut short, between two letters.
 TEST(Refusals, ALongValueIsCutShort) {

@@ -198,7 +198,7 @@ TEST(SamplesPlan, RoundWindow) {
 // mark, 15 from the right. S lies on x + y = 870 and meets the bottom edge's line 870 from the left end,
 // waste towards it, less 3.2 / cos 45 = 4.5255: 865.4745; it leaves the panel at the top at x = 370, 330 from
 // the right; going up it leans to the left, face down to the right: the gauge turns anticlockwise. The corner
-// of G and J: a circle of 44, 22 - 8 = 14 to its near side, centre (582, 172). The slot is 10 wide: the bit
+// of H and J: a circle of 44, 22 - 8 = 14 to its near side, centre (663, 172). The slot is 10 wide: the bit
 // of 12.7 does not fit.
 TEST(SamplesPlan, MindThese) {
     const Sample sample = sampleOf("mind_these");
@@ -222,7 +222,7 @@ TEST(SamplesPlan, MindThese) {
     EXPECT_NE(
         bores[0].text.find("from the pivot 14.0 mm to the near side of the cut, 22.0 mm to its far side"),
         std::string::npos);
-    EXPECT_NE(bores[0].text.find("582.0 mm from the left edge and 172.0 mm from the bottom edge"),
+    EXPECT_NE(bores[0].text.find("663.0 mm from the left edge and 172.0 mm from the bottom edge"),
               std::string::npos);
     expectTrim(sample, 2, 13, 2.7);
     EXPECT_EQ(stepsOf(sample, Task::Rough).size(), 2u);
