@@ -45,7 +45,10 @@ void EntryLine::makeSlot(int index) {
     slot.choice->setObjectName(QStringLiteral("choice%1").arg(index));
     slot.label->setBuddy(slot.field);
     connect(slot.field, &LengthField::typed, this, [this, index](std::optional<double> value) { Q_EMIT typed(index, value); });
-    connect(slot.field, &LengthField::entered, this, [this] { Q_EMIT entered(); });
+    connect(slot.field, &LengthField::entered, this, [this, field = slot.field] {
+        if (field->hasFocus()) Q_EMIT entered();
+        else Q_EMIT settled();
+    });
     connect(slot.field, &LengthField::left, this, &EntryLine::left);
     connect(slot.field, &LengthField::troubled, this, [this](const QString& sentence) {
         m_trouble = sentence;

@@ -79,6 +79,18 @@ TEST_F(ChangingByHand, ASecondClickUnmarksTheWaste) {
     EXPECT_EQ(project().cutouts.size(), 1U);
 }
 
+TEST_F(ChangingByHand, ACutoutThatALineSqueezesOutIsToldAndUndoBringsItBack) {
+    layRectangle();
+    key(Qt::Key_3);
+    click({200, 118});
+    key(Qt::Key_1);
+    drag({200, 90}, {200, 170});
+    EXPECT_TRUE(project().cutouts.empty());
+    EXPECT_TRUE(m_window.notice().sentence().contains(QStringLiteral("cutout-1")));
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(project().cutouts.size(), 1U);
+}
+
 TEST_F(ChangingByHand, ShiftAddsAFaceToThePickedCutout) {
     layRectangle();
     key(Qt::Key_3);
