@@ -299,4 +299,9 @@ std::string lengthWithUnit(double mm, Units units, int decimals, char decimalSig
     return lengthText(mm, units, decimals, decimalSign) + (units == Units::Inches ? "\"" : " mm");
 }
 
+int decimalsFor(double mm) {
+    constexpr double kHundredthHalf = 0.005;
+    return std::abs(mm - std::round(mm * 10) / 10) < kHundredthHalf ? 1 : 2;
+}
+
 }  // namespace kerfwall

@@ -26,4 +26,7 @@ namespace kerfwall {
 /// The same with " mm" or the inch sign behind it.
 [[nodiscard]] std::string lengthWithUnit(double mm, Units units, int decimals = 1, char decimalSign = '.');
 
+/// How many decimals a length needs for the saw: one where it lies on a tenth of a millimetre, else two.
+[[nodiscard]] int decimalsFor(double mm);
+
 }  // namespace kerfwall

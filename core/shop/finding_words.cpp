@@ -28,8 +28,7 @@ std::string lengthWords(const Project& project, double mm) {
     if (project.units == Units::Inches && std::abs(mm) < kInch / 8) {
         return decimal(mm / kInch, 3) + " in";
     }
-    const bool onTenth = std::abs(mm - std::round(mm * 10) / 10) < 0.005;
-    return lengthWithUnit(mm, project.units, onTenth && std::abs(mm) >= 1 ? 1 : 2);
+    return lengthWithUnit(mm, project.units, std::abs(mm) >= 1 ? decimalsFor(mm) : 2);
 }
 
 std::string atLeastWords(const Project& project, double mm) {

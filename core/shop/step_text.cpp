@@ -41,7 +41,7 @@ std::string listText(const std::vector<std::string>& words) {
     return text;
 }
 
-std::string sizeText(const Project& project, double mm) { return lengthWithUnit(mm, project.units); }
+std::string sizeText(const Project& project, double mm) { return lengthWithUnit(mm, project.units, decimalsFor(mm)); }
 
 std::string degreesText(double degrees) {
     const double hundredths = std::round(degrees * 100) / 100;

@@ -154,5 +154,14 @@ TEST(LengthText, CarriesItsUnit) {
     EXPECT_EQ(lengthWithUnit(12.75, Units::Millimetres, 2, ','), "12,75 mm");
 }
 
+// Expected from: pencil. 101.85 on one edge and 148.15 on the other must add up to 250 as written.
+TEST(LengthText, ALengthOffTheTenthsKeepsItsHundredths) {
+    EXPECT_EQ(decimalsFor(101.85), 2);
+    EXPECT_EQ(decimalsFor(148.15), 2);
+    EXPECT_EQ(decimalsFor(90), 1);
+    EXPECT_EQ(decimalsFor(12.7), 1);
+    EXPECT_EQ(decimalsFor(0.1 + 0.2), 1);
+}
+
 }  // namespace
 }  // namespace kerfwall
