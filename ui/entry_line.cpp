@@ -15,8 +15,10 @@ EntryLine::EntryLine(QWidget* parent)
     : QWidget(parent), m_sentence(new QLabel(this)), m_units(new QPushButton(this)) {
     setObjectName(QStringLiteral("entryLine"));
     setAttribute(Qt::WA_StyledBackground);
+    // Room for two lines: a longer sentence must not push the drawing about.
+    setFixedHeight(2 * fontMetrics().lineSpacing() + 14);
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(16, 6, 12, 6);
+    row->setContentsMargins(16, 4, 12, 4);
     row->setSpacing(8);
     for (int i = 0; i < kMostFields; ++i) {
         makeSlot(i);
