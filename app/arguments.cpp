@@ -61,8 +61,8 @@ std::expected<Request, QString> readArguments(const QStringList& arguments) {
     QCommandLineParser parser;
     parser.addOption(QCommandLineOption(QStringList{QStringLiteral("h"), QStringLiteral("help")}));
     parser.addOption(QCommandLineOption(QStringList{QStringLiteral("v"), QStringLiteral("version")}));
-    parser.addOption(QCommandLineOption(QString(kTo), {}, QStringLiteral("DIR")));
-    parser.addOption(QCommandLineOption(QString(kPaper), {}, QStringLiteral("NAME")));
+    parser.addOption(QCommandLineOption(QString(kTo), QString(), QStringLiteral("DIR")));
+    parser.addOption(QCommandLineOption(QString(kPaper), QString(), QStringLiteral("NAME")));
     const bool parsed = parser.parse(QStringList{QStringLiteral("kerfwall")} + arguments);
     if (parser.isSet(QStringLiteral("help"))) {
         return Request{Job::Help, {}, {}, {}};

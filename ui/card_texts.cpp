@@ -108,7 +108,7 @@ QString firstSentence(const QString& whole) {
 
 /// A long sentence up to its first comma or colon: the rest is read where it is needed.
 QString shortened(const QString& sentence) {
-    constexpr qsizetype kTwoLines = 100;
+    constexpr qsizetype kTwoLines = 120;
     if (sentence.size() <= kTwoLines) return sentence;
     for (qsizetype at = 0; at + 1 < sentence.size(); ++at) {
         const bool pause = sentence.at(at) == QLatin1Char(',') || sentence.at(at) == QLatin1Char(':') || sentence.at(at) == QLatin1Char(';');
@@ -121,7 +121,7 @@ QString shortened(const QString& sentence) {
 QString briefText(const WorkStep& step) {
     if (step.task == Task::Kerf) {
         QString words = text(step.lines.size() == 1 ? "kerf %1" : "kerfs %1").arg(namesOf(step.lines));
-        words += step.faceUp ? text(", layout face up") : text(", layout face down");
+        words += step.faceUp ? text(", face up") : text(", face down");
         if (step.against) words += text(", %1 on the fence").arg(edgeText(*step.against));
         return words;
     }

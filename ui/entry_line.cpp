@@ -15,8 +15,10 @@ EntryLine::EntryLine(QWidget* parent)
     : QWidget(parent), m_sentence(new QLabel(this)), m_units(new QPushButton(this)) {
     setObjectName(QStringLiteral("entryLine"));
     setAttribute(Qt::WA_StyledBackground);
+    // Room for two lines: a longer sentence must not push the drawing about.
+    setFixedHeight(2 * fontMetrics().lineSpacing() + 14);
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(16, 6, 12, 6);
+    row->setContentsMargins(16, 4, 12, 4);
     row->setSpacing(8);
     for (int i = 0; i < kMostFields; ++i) {
         makeSlot(i);
@@ -45,7 +47,10 @@ void EntryLine::makeSlot(int index) {
     slot.choice->setObjectName(QStringLiteral("choice%1").arg(index));
     slot.label->setBuddy(slot.field);
     connect(slot.field, &LengthField::typed, this, [this, index](std::optional<double> value) { Q_EMIT typed(index, value); });
-    connect(slot.field, &LengthField::entered, this, [this] { Q_EMIT entered(); });
+    connect(slot.field, &LengthField::entered, this, [this, field = slot.field] {
+        if (field->hasFocus()) Q_EMIT entered();
+        else Q_EMIT settled();
+    });
     connect(slot.field, &LengthField::left, this, &EntryLine::left);
     connect(slot.field, &LengthField::troubled, this, [this](const QString& sentence) {
         m_trouble = sentence;

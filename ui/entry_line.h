@@ -31,7 +31,8 @@ public:
 Q_SIGNALS:
     void typed(int field, std::optional<double> value);
     void chose(int field, int option);
-    void entered();
+    void entered();  ///< Return: what is shown holds
+    void settled();  ///< the focus left a field that was typed into
     void left();
     void unitsAsked();
 

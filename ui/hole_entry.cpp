@@ -17,7 +17,7 @@ std::vector<EntryField> holeFields(const Project& project, std::size_t hole) {
     if (hole >= project.clampHoles.size()) return {};
     const ClampHole& of = project.clampHoles[hole];
     using Kind = EntryField::Kind;
-    return {{Kind::Length, text("On %1 at").arg(edgeText(of.edge)), of.at, {}, 0},
+    return {{Kind::Length, text("On %1").arg(edgeCountText(of.edge)), of.at, {}, 0},
             {Kind::Length, text("diameter"), of.diameter, {}, 0},
             {Kind::Length, text("depth"), of.depth, {}, 0},
             {Kind::Length, text("below the face"), of.height.value_or(project.panel.thickness / 2), {}, 0}};

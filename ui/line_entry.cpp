@@ -38,8 +38,8 @@ std::vector<Number> numbersOf(Place& place) {
         return numbers;
     }
     if (auto* marks = std::get_if<ByMarks>(&place)) {
-        return {{Kind::Length, text("On %1 at").arg(edgeText(marks->a.edge)), &marks->a.at},
-                {Kind::Length, text("on %1 at").arg(edgeText(marks->b.edge)), &marks->b.at}};
+        return {{Kind::Length, text("On %1").arg(edgeCountText(marks->a.edge)), &marks->a.at},
+                {Kind::Length, text("on %1").arg(edgeCountText(marks->b.edge)), &marks->b.at}};
     }
     if (auto* points = std::get_if<ByPoints>(&place)) {
         return {{Kind::Length, text("From x"), &points->p.x},

@@ -101,6 +101,10 @@ void MainWindow::connectHand() {
     connect(m_entry, &EntryLine::typed, this, [this](int field, std::optional<double> value) { m_tool->typed(field, value); });
     connect(m_entry, &EntryLine::chose, this, [this](int field, int option) { m_tool->chose(field, option); });
     connect(m_entry, &EntryLine::entered, this, [this] { m_tool->entered(); });
+    connect(m_entry, &EntryLine::settled, this, [this] {
+        // A click on the plan ends a line in hand by itself; what was typed goes along with it.
+        if (!m_tool->isBusy()) m_tool->entered();
+    });
     connect(m_entry, &EntryLine::left, this, [this] {
         m_tool->cancel();
         m_plan->setFocus();
@@ -119,6 +123,7 @@ void MainWindow::connectHand() {
         refreshNames();
         m_words.start();
     });
+    connect(&m_session, &Session::told, m_notice, &NoticeBar::tell);
     connect(&m_session, &Session::opened, this, [this] {
         m_selection.clear();
         m_tool->cancel();

@@ -35,7 +35,8 @@ void NoticeBar::ask(const QString& sentence, std::vector<Answer> answers) {
         });
     }
     show();
-    m_buttons.front()->setFocus(Qt::OtherFocusReason);
+    // A question takes the keyboard; a sentence leaves it where the work is.
+    if (m_buttons.size() > 1) m_buttons.front()->setFocus(Qt::OtherFocusReason);
 }
 
 void NoticeBar::close() {

@@ -115,9 +115,11 @@ void Session::change(const QString& name, const Project& next) {
     const Project before = m_project;
     const Project carried = carryCutouts(before, m_solved, next);
     if (carried == before) return;
+    const Solved solvedBefore = m_solved;
     m_project = carried;
     record(name, before);
     put(carried);
+    tellVanished(before, solvedBefore);
 }
 
 void Session::begin(const QString& name) {
@@ -139,6 +141,14 @@ void Session::commit() {
     m_inHand = false;
     record(m_handName, m_before);
     Q_EMIT changed();
+    tellVanished(m_before, m_solvedBefore);
+}
+
+void Session::tellVanished(const Project& before, const Solved& solvedBefore) {
+    for (const std::string& id : vanishedCutouts(before, solvedBefore, m_project)) {
+        Q_EMIT told(tr("The lines leave no room for cutout %1: it is marked no more. Undo brings it back.")
+                        .arg(QString::fromStdString(id)));
+    }
 }
 
 void Session::abandon() {

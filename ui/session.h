@@ -68,6 +68,8 @@ public:
 Q_SIGNALS:
     void changed();
     void opened();
+    /// One sentence about what a change did beyond what was asked for.
+    void told(const QString& sentence);
 
 private:
     struct Step {
@@ -79,6 +81,7 @@ private:
     void put(const Project& project);
     void reset(const Project& project, const QString& path);
     void record(const QString& name, const Project& before);
+    void tellVanished(const Project& before, const Solved& solvedBefore);
 
     Project m_project;
     Solved m_solved;

@@ -15,7 +15,7 @@ constexpr double kShownAlike = 5e-5;    // mm; below it two lengths read the sam
 
 QString text(const char* source) { return QCoreApplication::translate("kerfwall::Wording", source); }
 
-int decimalsFor(double mm) {
+int fieldDecimals(double mm) {
     double scale = 10;
     for (int decimals = 1; decimals < kMostDecimals; ++decimals, scale *= 10) {
         if (std::abs(std::round(mm * scale) / scale - mm) < kShownAlike) return decimals;
@@ -35,6 +35,16 @@ QString edgeText(Edge edge) {
     return {};
 }
 
+QString edgeCountText(Edge edge) {
+    switch (edge) {
+        case Edge::Bottom: return text("bottom edge from the left");
+        case Edge::Right: return text("right edge from the bottom");
+        case Edge::Top: return text("top edge from the right");
+        case Edge::Left: return text("left edge from the top");
+    }
+    return {};
+}
+
 QString baseText(const Base& base) {
     if (const auto* edge = std::get_if<Edge>(&base)) return edgeText(*edge);
     return text("line %1").arg(QString::fromStdString(std::get<LineId>(base)));
@@ -43,11 +53,11 @@ QString baseText(const Base& base) {
 char decimalSign() { return QLocale().decimalPoint() == QStringLiteral(",") ? ',' : '.'; }
 
 QString lengthFor(double mm, Units units) {
-    return QString::fromStdString(lengthText(mm, units, decimalsFor(mm), decimalSign()));
+    return QString::fromStdString(lengthText(mm, units, fieldDecimals(mm), decimalSign()));
 }
 
 QString lengthUnitFor(double mm, Units units) {
-    return QString::fromStdString(lengthWithUnit(mm, units, decimalsFor(mm), decimalSign()));
+    return QString::fromStdString(lengthWithUnit(mm, units, fieldDecimals(mm), decimalSign()));
 }
 
 QString sizeFor(double mm, Units units) {

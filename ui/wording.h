@@ -9,6 +9,8 @@ namespace kerfwall {
 
 /// "bottom edge", or "line A".
 [[nodiscard]] QString edgeText(Edge edge);
+/// "left edge from the top": where marks on that edge are counted from.
+[[nodiscard]] QString edgeCountText(Edge edge);
 [[nodiscard]] QString baseText(const Base& base);
 
 /// A length in the project's units, with as few decimals as it needs; with and without its unit.

@@ -10,6 +10,8 @@ namespace kerfwall {
 namespace {
 
 constexpr double kUsualHole = 8;    // mm; common practice, no source
+constexpr double kWoodBeside = 3.5;  // mm above and below a hole; common practice, no source
+constexpr double kLeastHole = 3;     // mm; a thinner drill wanders
 constexpr double kUsualDepth = 50;  // mm; common practice, no source
 
 /// The mark nearest to a place, on whole steps from the end a maker measures from.
@@ -17,6 +19,12 @@ EdgeMark steppedMark(const Panel& panel, Point place, double step) {
     EdgeMark mark = nearestMark(panel, place);
     mark.at = std::clamp(std::round(mark.at / step) * step, 0.0, edgeLength(panel, mark.edge));
     return mark;
+}
+
+/// The corner drill, or what the panel's thickness can bear where that is less.
+double usualHole(const Project& project) {
+    const double bears = project.panel.thickness - 2 * kWoodBeside;
+    return std::max(kLeastHole, std::min(benchOf(project).cornerDrill.value_or(kUsualHole), bears));
 }
 
 }  // namespace
@@ -27,7 +35,7 @@ ClampHole clampHoleAt(const Project& project, Point place, double step) {
     ClampHole hole;
     hole.edge = mark.edge;
     hole.at = mark.at;
-    hole.diameter = bench.clamps.empty() ? bench.cornerDrill.value_or(kUsualHole) : bench.clamps.front().hole;
+    hole.diameter = bench.clamps.empty() ? usualHole(project) : bench.clamps.front().hole;
     const bool hasInsert = !bench.clamps.empty() && bench.clamps.front().insert > 0;
     const bool level = mark.edge == Edge::Left || mark.edge == Edge::Right;
     const double across = level ? project.panel.width : project.panel.height;

@@ -8,7 +8,7 @@
 namespace kerfwall {
 
 /// A clamp hole at the place on an edge nearest to `place`, on whole `step`s (mm), of the bench's first clamp,
-/// else of its corner drill; as deep as that clamp's insert, at most to the middle of the panel.
+/// else of its corner drill or what the panel's thickness bears; as deep as that clamp's insert, at most to the middle of the panel.
 [[nodiscard]] ClampHole clampHoleAt(const Project& project, Point place, double step);
 
 /// The project with that hole where `place` is nearest to an edge, on whole `step`s.

@@ -161,6 +161,15 @@ void joinToHeirs(std::vector<Cutout>& cutouts, const std::vector<std::size_t>& h
     }
 }
 
+bool isSameLayout(const Project& before, const Project& after) {
+    return before.lines == after.lines && before.panel == after.panel;
+}
+
+std::vector<SolvedLine> linesOf(Project project) {
+    project.cutouts.clear();
+    return solve(project).lines;
+}
+
 }  // namespace
 
 std::expected<Marking, NoMarking> markWaste(const Project& project, Point place, const std::string& joinTo) {
@@ -190,11 +199,8 @@ std::expected<Marking, NoMarking> markWaste(const Project& project, Point place,
 }
 
 Project carryCutouts(const Project& before, const Solved& solvedBefore, Project after) {
-    const bool sameLayout = before.lines == after.lines && before.panel == after.panel;
-    if (after.cutouts.empty() || sameLayout) return after;
-    Project bare = after;
-    bare.cutouts.clear();
-    const Carried carried(solvedBefore.lines, solve(bare).lines, after.panel);
+    if (after.cutouts.empty() || isSameLayout(before, after)) return after;
+    const Carried carried(solvedBefore.lines, linesOf(after), after.panel);
     std::vector<Claim> claims;
     std::vector<std::size_t> heir(after.cutouts.size());
     for (std::size_t i = 0; i < after.cutouts.size(); ++i) {
@@ -204,6 +210,17 @@ Project carryCutouts(const Project& before, const Solved& solvedBefore, Project 
     joinToHeirs(after.cutouts, heir);
     std::erase_if(after.cutouts, [](const Cutout& cutout) { return cutout.seeds.empty(); });
     return after;
+}
+
+std::vector<std::string> vanishedCutouts(const Project& before, const Solved& solvedBefore, const Project& after) {
+    std::vector<std::string> gone;
+    if (before.cutouts.empty() || isSameLayout(before, after)) return gone;
+    const Carried carried(solvedBefore.lines, linesOf(after), after.panel);
+    for (const Cutout& cutout : before.cutouts) {
+        const auto isGone = [&](Point seed) { return carried.facesOf(seed).empty(); };
+        if (std::ranges::all_of(cutout.seeds, isGone)) gone.push_back(cutout.id);
+    }
+    return gone;
 }
 
 }  // namespace kerfwall

@@ -3,6 +3,7 @@
 
 #include <expected>
 #include <string>
+#include <vector>
 
 #include "core/geometry/solved.h"
 
@@ -30,5 +31,10 @@ enum class NoMarking { NotOnPanel, OnALine };
 /// that has vanished is marked no more, and a cutout with no face left goes.
 /// Requires  after's cutouts are before's (lines and panel may differ).
 [[nodiscard]] Project carryCutouts(const Project& before, const Solved& solvedBefore, Project after);
+
+/// The ids of `before`'s cutouts of which `after`'s lines leave no face.
+/// Requires  as carryCutouts.
+[[nodiscard]] std::vector<std::string> vanishedCutouts(const Project& before, const Solved& solvedBefore,
+                                                       const Project& after);
 
 }  // namespace kerfwall

@@ -108,6 +108,9 @@ TEST(Marking, AFaceThatHasVanishedIsMarkedNoMore) {
     Project after = before;
     after.lines[0].place = ByOffset{Edge::Bottom, 170};
     EXPECT_TRUE(carryCutouts(before, solve(before), after).cutouts.empty());
+    EXPECT_EQ(vanishedCutouts(before, solve(before), after), (std::vector<std::string>{"cutout-1"}));
+    after.lines[0].place = ByOffset{Edge::Bottom, 140};
+    EXPECT_TRUE(vanishedCutouts(before, solve(before), after).empty());
 }
 
 }  // namespace

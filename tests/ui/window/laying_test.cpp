@@ -47,6 +47,18 @@ TEST_F(LayingByHand, DigitsTypedWhileDraggingSetTheDistance) {
     EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Lay line A"));
 }
 
+TEST_F(LayingByHand, ADistanceTypedBetweenTwoClicksGoesWithTheSecond) {
+    click({0, 90});
+    moveTo({400, 91});
+    key(Qt::Key_8);
+    QTest::keyClicks(m_window.findChild<QLineEdit*>(QStringLiteral("entry0")), QStringLiteral("0"));
+    click({400, 91});
+    ASSERT_EQ(project().lines.size(), 1U);
+    EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 80}));
+    EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Lay line A"));
+    EXPECT_FALSE(m_window.session().isInHand());
+}
+
 TEST_F(LayingByHand, AnAngleTypedWhileDraggingTurnsTheLine) {
     press({0, 90});
     moveTo({400, 110});
