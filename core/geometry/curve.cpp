@@ -5,6 +5,8 @@
 #include <array>
 #include <numbers>
 
+#include "core/geometry/tolerance.h"
+
 namespace kerfwall {
 namespace {
 
@@ -146,7 +148,8 @@ Curve arcThrough(Point centre, double radius, Point from, Point to, bool anticlo
     curve.from = from;
     curve.to = to;
     curve.tag = tag;
-    curve.size = parameterOf(curve, to - centre);
+    // Ends that meet are no arc at all: rounding must not make a whole turn of it.
+    curve.size = distance(from, to) < 10 * kBite ? 0 : parameterOf(curve, to - centre);
     return curve;
 }
 

@@ -44,7 +44,7 @@ struct Curve {
 /// Requires  radius > 0; `size` in (0, 2π].
 [[nodiscard]] Curve arc(Point centre, double radius, double startAngle, double size, bool anticlockwise,
                         std::size_t tag = 0);
-/// The arc round `centre` from one point to another.
+/// The arc round `centre` from one point to another, less than a whole turn; none (size 0) where they meet.
 [[nodiscard]] Curve arcThrough(Point centre, double radius, Point from, Point to, bool anticlockwise,
                                std::size_t tag = 0);
 

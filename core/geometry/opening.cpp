@@ -2,6 +2,7 @@
 #include "core/geometry/opening.h"
 
 #include <algorithm>
+#include <numbers>
 
 #include "core/geometry/edge_name.h"
 #include "core/geometry/panel_clip.h"
@@ -30,6 +31,12 @@ std::string nameOn(const PieceSource& source, const Project& project, const Arra
     return onLine ? project.lines[arranged.lines[side.line].index].id : "";
 }
 
+/// A round of more than half a turn as two, so that the ends of a piece never meet.
+std::vector<Curve> inHalves(const Curve& curve) {
+    if (!curve.isArc || curve.size <= std::numbers::pi) return {curve};
+    return {curve.part(0, curve.size / 2), curve.part(curve.size / 2, curve.size)};
+}
+
 OutlinePiece pieceOf(const Curve& curve) {
     OutlinePiece piece;
     piece.isArc = curve.isArc;
@@ -47,6 +54,7 @@ OutlinePiece pieceOf(const Curve& curve) {
 bool goesOn(const OutlinePiece& before, const OutlinePiece& after) {
     if (before.isArc != after.isArc) return false;
     if (before.isArc) {
+        if (sweepOf(before) + sweepOf(after) > std::numbers::pi + kBite) return false;
         return before.turn == after.turn && std::abs(before.radius - after.radius) < kBite &&
                distance(before.centre, after.centre) < kBite;
     }
@@ -66,7 +74,7 @@ SourcedLoop tidied(SourcedLoop loop) {
     SourcedLoop tidy;
     for (std::size_t i = 0; i < loop.pieces.size(); ++i) {
         const OutlinePiece& piece = loop.pieces[i];
-        if (distance(piece.from, piece.to) < 10 * kBite && !(piece.isArc && sweepOf(piece) > 1)) continue;
+        if (distance(piece.from, piece.to) < 10 * kBite) continue;
         if (!tidy.pieces.empty() && goesOn(tidy.pieces.back(), piece)) {
             tidy.pieces.back().to = piece.to;
             continue;
@@ -154,16 +162,15 @@ Opening openingOf(const VoidRim& rim, double room, double sweep, const std::vect
         for (const std::size_t i : region) {
             SourcedLoop loop;
             for (std::size_t c = 0; c < clipped[i].curves.size(); ++c) {
-                OutlinePiece piece = pieceOf(clipped[i].curves[c]);
                 PieceSource source;
-                if (clipped[i].edges[c]) {
-                    piece.on = edgeName(*clipped[i].edges[c]);
-                } else {
-                    source = sourceOf(clipped[i].curves[c]);
-                    if (!piece.isArc) piece.on = nameOn(source, project, arranged);
+                if (!clipped[i].edges[c]) source = sourceOf(clipped[i].curves[c]);
+                for (const Curve& curve : inHalves(clipped[i].curves[c])) {
+                    OutlinePiece piece = pieceOf(curve);
+                    if (clipped[i].edges[c]) piece.on = edgeName(*clipped[i].edges[c]);
+                    else if (!piece.isArc) piece.on = nameOn(source, project, arranged);
+                    loop.pieces.push_back(std::move(piece));
+                    loop.sources.push_back(source);
                 }
-                loop.pieces.push_back(std::move(piece));
-                loop.sources.push_back(std::move(source));
             }
             loop = tidied(std::move(loop));
             if (loop.pieces.size() < 2) continue;

@@ -34,7 +34,7 @@ hand::Job leaning(double angle, SawKind kind, bool fenceFar = false) {
 TEST(KerfText, SaysWhichEndStandsOffOnTheWedge) {
     for (const bool fenceFar : {false, true}) {
         const std::string text = textOf(leaning(3, SawKind::CrosscutSled, fenceFar), "C");
-        EXPECT_TRUE(says(text, "rises 21.0 mm over 400.0 mm, so that the panel's right end stands off"))
+        EXPECT_TRUE(says(text, "rises 20.96 mm over 400.0 mm, so that the panel's right end stands off"))
             << text;
         EXPECT_TRUE(says(text, "turned clockwise seen from above")) << text;
         EXPECT_TRUE(says(textOf(leaning(-3, SawKind::CrosscutSled, fenceFar), "C"),

@@ -17,7 +17,7 @@ TEST(ReliefHole, TellsWhereItsCentreLies) {
     EXPECT_EQ(steps[0].text,
               "Drill the relief holes in the corners of window through with 8.0 mm, backed up from below. "
               "Corner of C with "
-              "A: centre 115.0 mm from the left edge and 95.0 mm from the bottom edge.");
+              "A: centre 115.04 mm from the left edge and 95.04 mm from the bottom edge.");
 }
 
 // Expected from: common practice, no source: a closed cutout needs a hole for the jigsaw's blade, 8 to 10; an

@@ -111,7 +111,7 @@ TEST(SamplesPlan, CrateEnd) {
     const std::vector<WorkStep> drills = stepsOf(sample, Task::Drill);
     ASSERT_EQ(drills.size(), 1u);
     // 139.35 + 5.04 = 144.39, 101.85 + 5.04 = 106.89.
-    EXPECT_NE(drills[0].text.find("144.4 mm from the left edge and 106.9 mm from the bottom edge"),
+    EXPECT_NE(drills[0].text.find("144.39 mm from the left edge and 106.89 mm from the bottom edge"),
               std::string::npos)
         << drills[0].text;
 }
