@@ -69,6 +69,23 @@ struct SourcedLoop {
     std::vector<PieceSource> sources;
 };
 
+/// Lets every piece begin where the one before ends. An arc that this turns inside out was dust.
+void closeGaps(SourcedLoop& loop) {
+    for (std::size_t i = 0; i < loop.pieces.size();) {
+        OutlinePiece& after = loop.pieces[(i + 1) % loop.pieces.size()];
+        after.from = loop.pieces[i].to;
+        constexpr double kTurnedInsideOut = std::numbers::pi + 1e-3;
+        if (after.isArc && sweepOf(after) > kTurnedInsideOut) {
+            const auto dust = static_cast<std::ptrdiff_t>((i + 1) % loop.pieces.size());
+            loop.pieces.erase(loop.pieces.begin() + dust);
+            loop.sources.erase(loop.sources.begin() + dust);
+            if (dust == 0) return closeGaps(loop);
+        } else {
+            ++i;
+        }
+    }
+}
+
 /// Joins pieces that only carry one another on, drops dust, and closes the gaps that leaves.
 SourcedLoop tidied(SourcedLoop loop) {
     SourcedLoop tidy;
@@ -87,10 +104,7 @@ SourcedLoop tidied(SourcedLoop loop) {
         tidy.pieces.pop_back();
         tidy.sources.pop_back();
     }
-    for (std::size_t i = 0; i < tidy.pieces.size(); ++i) {
-        OutlinePiece& after = tidy.pieces[(i + 1) % tidy.pieces.size()];
-        after.from = tidy.pieces[i].to;
-    }
+    closeGaps(tidy);
     return tidy;
 }
 
