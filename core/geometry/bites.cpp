@@ -162,7 +162,7 @@ class CornerReader {
   public:
     CornerReader(const SolvedCutout& cutout, const Opening& opening, const Project& project, const Arranged& arranged,
                  const std::vector<LaidKerf>& kerfs)
-        : m_cutout(cutout), m_opening(opening), m_project(project), m_arranged(arranged), m_kerfs(kerfs),
+        : m_opening(opening), m_project(project), m_arranged(arranged), m_kerfs(kerfs),
           m_border(cutout.drawn) {
         for (std::size_t l = 0; l < opening.outline.loops.size(); ++l) {
             for (std::size_t p = 0; p < opening.outline.loops[l].size(); ++p) {
@@ -300,7 +300,6 @@ class CornerReader {
         return most;
     }
 
-    const SolvedCutout& m_cutout;
     const Opening& m_opening;
     const Project& m_project;
     const Arranged& m_arranged;
