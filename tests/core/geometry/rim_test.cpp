@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <numbers>
+
+#include "core/geometry/curve.h"
+
+namespace kerfwall::test {
+namespace {
+
+/// The sides of a polygon, free on its left, not joined yet.
+std::vector<Curve> sidesOf(const std::vector<Point>& corners) {
+    std::vector<Curve> sides;
+    for (std::size_t i = 0; i < corners.size(); ++i) sides.push_back(straight(corners[i], corners[(i + 1) % corners.size()]));
+    return sides;
+}
+
+std::vector<double> loopAreas(const Rim& rim) {
+    std::vector<double> areas;
+    for (const auto& loop : rim.loops()) areas.push_back(signedArea(rim, loop));
+    std::ranges::sort(areas);
+    return areas;
+}
+
+// Expected from: pencil. Handed over in any order, four sides of 20 x 10 make one loop of 200.
+TEST(Rim, SidesInAnyOrderMakeOneLoop) {
+    std::vector<Curve> sides = sidesOf({{0, 0}, {20, 0}, {20, 10}, {0, 10}});
+    std::ranges::swap(sides[0], sides[2]);
+    std::ranges::swap(sides[1], sides[2]);
+    const Rim rim = joinToRim(sides);
+    EXPECT_TRUE(rim.openEnds().empty());
+    EXPECT_EQ(loopAreas(rim), (std::vector<double>{200}));
+}
+
+// Expected from: pencil. Two rooms that touch in one point with wood between them (a bow tie): each goes on
+// round its own room, so there are two loops of 10 x 10 / 2, not one of both.
+TEST(Rim, RoomsThatTouchInAPointStayApart) {
+    std::vector<Curve> sides = sidesOf({{0, 0}, {-10, 5}, {-10, -5}});
+    for (const Curve& side : sidesOf({{0, 0}, {10, -5}, {10, 5}})) sides.push_back(side);
+    EXPECT_EQ(loopAreas(joinToRim(sides)), (std::vector<double>{50, 50}));
+}
+
+// Expected from: pencil. Two blocks of wood that touch in one point, all round them free: the free side of
+// each wedge goes on from one block to the other, one loop of both.
+TEST(Rim, WoodThatTouchesInAPointHasOneRim) {
+    std::vector<Curve> sides = sidesOf({{0, 0}, {-10, -5}, {-10, 5}});
+    for (const Curve& side : sidesOf({{0, 0}, {10, 5}, {10, -5}})) sides.push_back(side);
+    EXPECT_EQ(loopAreas(joinToRim(sides)), (std::vector<double>{-100}));
+}
+
+// Expected from: ends 5e-5 apart lie within the 1e-4 that is joined; ends 3e-4 apart do not. A start nearer
+// to the end wins over one farther off.
+TEST(Rim, EndsAreJoinedNearestFirstWithinATenthOfAMicrometre) {
+    std::vector<Curve> sides = sidesOf({{0, 0}, {20, 0}, {20, 10}});
+    sides[1].from = {20, 5e-5};
+    EXPECT_TRUE(joinToRim(sides).openEnds().empty());
+    sides[1].from = {20, 3e-4};
+    EXPECT_EQ(joinToRim(sides).openEnds(), (std::vector<std::size_t>{0}));
+    const Rim rim = joinToRim({straight({0, 0}, {10, 0}), straight({10, 6e-5}, {10, 10}), straight({10, 1e-5}, {20, 0})});
+    EXPECT_EQ(rim.next[0], 2u);
+}
+
+// Expected from: the contract: a run longer than 1e-4 that breaks off is told of, a shorter one is dust.
+TEST(Rim, ShortRunsThatBreakOffAreDust) {
+    const Rim dust = joinToRim({straight({0, 0}, {5e-5, 0}), straight({5, 5}, {6, 5}), straight({6, 5}, {6, 5.00005})});
+    EXPECT_EQ(dust.openEnds(), (std::vector<std::size_t>{2})) << "the run of 1 and 0.00005, not the one of 0.00005 alone";
+    EXPECT_TRUE(dust.loops().empty());
+}
+
+// Expected from: pencil. A slot: 30 x 10 with round ends of radius 5, 300 + 25 pi; turned about, the same less.
+TEST(Rim, ArcsCountExactlyInTheArea) {
+    const double half = std::numbers::pi;
+    const Rim slot = joinToRim({straight({0, -5}, {30, -5}), arc({30, 0}, 5, -half / 2, half, true),
+                                straight({30, 5}, {0, 5}), arc({0, 0}, 5, half / 2, half, true)});
+    ASSERT_EQ(slot.loops().size(), 1u);
+    EXPECT_NEAR(signedArea(slot, slot.loops()[0]), 300 + 25 * half, 1e-9);
+    const Rim about = reversed(slot);
+    ASSERT_EQ(about.loops().size(), 1u);
+    EXPECT_NEAR(signedArea(about, about.loops()[0]), -(300 + 25 * half), 1e-9);
+}
+
+// Expected from: pencil. Straight down past the round end of a slot a place is once inside, also in the
+// slice between arc and chord; a dent's slice is outside. Clockwise the same counts -1.
+TEST(Rim, ALoopTurnsOnceRoundWhatItHolds) {
+    const double half = std::numbers::pi;
+    const Rim slot = joinToRim({straight({0, -5}, {30, -5}), arc({30, 0}, 5, -half / 2, half, true),
+                                straight({30, 5}, {0, 5}), arc({0, 0}, 5, half / 2, half, false)});  // left end dented in
+    const auto loop = slot.loops().at(0);
+    EXPECT_EQ(windingRound(slot, loop, {15, 0}), 1);
+    EXPECT_EQ(windingRound(slot, loop, {34, 0}), 1) << "in the round end";
+    EXPECT_EQ(windingRound(slot, loop, {34, 4}), 0) << "past it";
+    EXPECT_EQ(windingRound(slot, loop, {4, 0}), 0) << "in the dent";
+    EXPECT_EQ(windingRound(slot, loop, {4, 4}), 1) << "beside the dent";
+    EXPECT_EQ(windingRound(slot, loop, {-20, 0}), 0);
+    const Rim about = reversed(slot);
+    EXPECT_EQ(windingRound(about, about.loops().at(0), {15, 0}), -1);
+}
+
+}  // namespace
+}  // namespace kerfwall::test
