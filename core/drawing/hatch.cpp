@@ -6,6 +6,8 @@
 #include <limits>
 #include <numbers>
 
+#include "core/geometry/angle.h"
+
 namespace kerfwall {
 namespace {
 
@@ -76,7 +78,7 @@ std::vector<std::pair<Point, Point>> hatchOf(const std::vector<OutlineLoop>& loo
                                              double angle, const std::optional<Box>& within) {
     std::vector<std::pair<Point, Point>> hatch;
     if (!(spacing > 0)) return hatch;
-    const double turn = angle * std::numbers::pi / 180;
+    const double turn = radians(angle);
     const Point along{std::cos(turn), std::sin(turn)};
     const Point across = leftOf(along);
     double low = std::numeric_limits<double>::infinity();

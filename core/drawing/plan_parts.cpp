@@ -4,22 +4,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/clip.h"
+#include "core/geometry/edge_place.h"
+
 namespace kerfwall {
 namespace {
-
-/// Keeps what lies on the left of the line through `at` along `along`.
-std::vector<Point> keptLeft(const std::vector<Point>& polygon, Point at, Point along) {
-    std::vector<Point> kept;
-    for (std::size_t i = 0; i < polygon.size(); ++i) {
-        const Point a = polygon[i];
-        const Point b = polygon[(i + 1) % polygon.size()];
-        const double ha = cross(along, a - at);
-        const double hb = cross(along, b - at);
-        if (ha >= 0) kept.push_back(a);
-        if ((ha >= 0) != (hb >= 0)) kept.push_back(a + (ha / (ha - hb)) * (b - a));
-    }
-    return kept;
-}
 
 Point sideOf(const SolvedLine& line, const Kerf& kerf) {
     const Point left = leftOf(unit(line.to - line.from));
@@ -53,17 +42,7 @@ void addRunOut(Drawing& drawing, const Panel& panel, const SolvedLine& line, con
 }  // namespace
 
 Run edgeRun(const Panel& panel, Edge edge) {
-    switch (edge) {
-        case Edge::Bottom:
-            return {{0, 0}, {1, 0}, panel.width};
-        case Edge::Right:
-            return {{panel.width, 0}, {0, 1}, panel.height};
-        case Edge::Top:
-            return {{panel.width, panel.height}, {-1, 0}, panel.width};
-        case Edge::Left:
-            break;
-    }
-    return {{0, panel.height}, {0, -1}, panel.height};
+    return {markPlace(panel, {edge, 0}), edgeHeading(edge), edgeLength(panel, edge)};
 }
 
 OutlineLoop polygonLoop(const std::vector<Point>& points) {
@@ -84,7 +63,7 @@ OutlineLoop rectangleLoop(Point low, Point high) {
 std::vector<Point> clippedToPanel(std::vector<Point> polygon, const Panel& panel) {
     for (const Edge edge : kEdges) {
         const Run run = edgeRun(panel, edge);
-        polygon = keptLeft(polygon, run.start, run.along);
+        polygon = leftPart(polygon, run.start, run.start + run.length * run.along);
     }
     return polygon;
 }

@@ -3,12 +3,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <optional>
 #include <set>
 
 #include "core/drawing/drawn_size.h"
 #include "core/drawing/plan_parts.h"
+#include "core/geometry/angle.h"
+#include "core/shop/panel_edges.h"
 
 namespace kerfwall {
 namespace {
@@ -130,23 +131,19 @@ void addOpeningSizes(SideViewer& view) {
     }
 }
 
-double axisOf(const SideViewer& view, const ClampHole& hole) {
-    return hole.height.value_or(view.thickness() / 2);
-}
-
 /// A hole from the left or right edge lies in the view's plane: hidden lines.
 void addLyingHole(SideViewer& view, const ClampHole& hole, const std::string& id) {
     const bool left = hole.edge == Edge::Left;
     const double mouth = left ? 0 : view.project.panel.width;
     const double point = left ? hole.depth : view.project.panel.width - hole.depth;
-    const double top = view.down(axisOf(view, hole) - hole.diameter / 2);
-    const double floor = view.down(axisOf(view, hole) + hole.diameter / 2);
+    const double top = view.down(heightOf(view.project.panel, hole) - hole.diameter / 2);
+    const double floor = view.down(heightOf(view.project.panel, hole) + hole.diameter / 2);
     auto& marks = view.drawing.marks;
     marks.emplace_back(Stroke{Ink::Hidden, {mouth, top}, {point, top}, id});
     marks.emplace_back(Stroke{Ink::Hidden, {point, top}, {point, floor}, id});
     marks.emplace_back(Stroke{Ink::Hidden, {point, floor}, {mouth, floor}, id});
     const double beyond = (left ? kCentreBeyond : -kCentreBeyond) * view.scale;
-    const double axis = view.down(axisOf(view, hole));
+    const double axis = view.down(heightOf(view.project.panel, hole));
     marks.emplace_back(Stroke{Ink::Centre, {mouth - beyond, axis}, {point + beyond, axis}, id});
 }
 
@@ -156,10 +153,10 @@ void addEndOnHole(SideViewer& view, const ClampHole& hole, const std::string& id
     const double x = bottom ? hole.at : view.project.panel.width - hole.at;
     const double reach = bottom ? hole.depth : view.project.panel.height - hole.depth;
     const bool cut = bottom ? view.height <= reach : view.height >= reach;
-    const double axis = axisOf(view, hole);
+    const double axis = heightOf(view.project.panel, hole);
     std::vector<Point> round;
     for (int i = 0; i < kRoundPieces; ++i) {
-        const double turn = 2 * std::numbers::pi * i / kRoundPieces;
+        const double turn = kTurn * i / kRoundPieces;
         round.push_back({x + hole.diameter / 2 * std::cos(turn),
                          view.down(axis) + hole.diameter / 2 * view.exaggeration * std::sin(turn)});
     }
@@ -170,8 +167,8 @@ void addHoleTexts(SideViewer& view, double firstLine) {
     std::set<std::string> shown;
     double y = firstLine;
     for (const ClampHole& hole : view.project.clampHoles) {
-        const double above = axisOf(view, hole) - hole.diameter / 2;
-        const double below = view.thickness() - axisOf(view, hole) - hole.diameter / 2;
+        const double above = heightOf(view.project.panel, hole) - hole.diameter / 2;
+        const double below = view.thickness() - heightOf(view.project.panel, hole) - hole.diameter / 2;
         std::string text =
             "clamp hole \u2300 " + view.text(hole.diameter) + ", " + view.text(hole.depth) + " deep, ";
         text += std::abs(above - below) < 1e-9

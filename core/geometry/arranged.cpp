@@ -7,8 +7,8 @@
 #include <array>
 #include <charconv>
 #include <map>
-#include <numbers>
 
+#include "core/geometry/angle.h"
 #include "core/geometry/solve.h"
 #include "core/geometry/tolerance.h"
 
@@ -176,7 +176,7 @@ class LineResolver {
             for (int i = 0; i < turns; ++i) std::tie(dx, dy) = std::pair<Number, Number>(dx - dy, dx + dy);
             return ExactLine(*through, dx, dy);
         }
-        const double angle = place.angle * std::numbers::pi / 180;
+        const double angle = radians(place.angle);
         const Point along = from->direction();
         return towards(*through, std::cos(angle) * along + std::sin(angle) * leftOf(along));
     }
@@ -433,13 +433,18 @@ double areaOf(const ExactFace& face) {
     return rounded(twice) / 2;
 }
 
+/// True where from -> to runs in the line's own direction.
+bool runsAlong(const ExactLine& line, const ExactPoint& from, const ExactPoint& to) {
+    return CGAL::is_positive((to.x - from.x) * line.dx + (to.y - from.y) * line.dy);
+}
+
 ArrangedFace plainFace(const ExactFace& face, const ExactArrangement& all) {
     ArrangedFace plain;
     for (std::size_t i = 0; i < face.size(); ++i) {
         const ExactPoint& a = face[i].from;
         const ExactPoint& b = face[(i + 1) % face.size()].from;
         const ExactLine& line = all.lineOf(face[i].on);
-        const bool along = CGAL::is_positive((b.x - a.x) * line.dx + (b.y - a.y) * line.dy);
+        const bool along = runsAlong(line, a, b);
         plain.corners.push_back(rounded(a));
         // The origin is the corner; the direction is the line's own, sharp however short the side.
         plain.bounds.push_back({plain.corners.back(), along ? line.direction() : -1.0 * line.direction()});
@@ -452,7 +457,7 @@ bool isWithin(const ExactPoint& place, const ExactFace& face, const ExactArrange
         const ExactPoint& a = face[i].from;
         const ExactPoint& b = face[(i + 1) % face.size()].from;
         const ExactLine& line = all.lineOf(face[i].on);
-        const bool along = CGAL::is_positive((b.x - a.x) * line.dx + (b.y - a.y) * line.dy);
+        const bool along = runsAlong(line, a, b);
         if (line.sideOf(place) != (along ? CGAL::POSITIVE : CGAL::NEGATIVE)) return false;
     }
     return true;

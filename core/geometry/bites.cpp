@@ -2,19 +2,12 @@
 #include "core/geometry/bites.h"
 
 #include <algorithm>
-#include <numbers>
 
+#include "core/geometry/angle.h"
 #include "core/geometry/tolerance.h"
 
 namespace kerfwall {
 namespace {
-
-constexpr double kRadian = std::numbers::pi / 180;
-
-Curve curveOf(const OutlinePiece& piece) {
-    return piece.isArc ? arcThrough(piece.centre, piece.radius, piece.from, piece.to, piece.turn == Turn::Left)
-                       : straight(piece.from, piece.to);
-}
 
 /// The drawn cutout's border, to ask how far outside it a place lies.
 class DrawnBorder {
@@ -211,7 +204,7 @@ class CornerReader {
         bool sound = false;
         bool pivot = false;
         bool stands = false;
-        const double sine = std::sin(corner.angle * kRadian);
+        const double sine = std::sin(radians(corner.angle));
         const double reach = std::max(first, second) / std::max(sine, 1e-6) + 2 * bitRadius;
         for (std::size_t l = 0; l < m_opening.outline.loops.size(); ++l) {
             const auto& loop = m_opening.outline.loops[l];
@@ -242,7 +235,7 @@ class CornerReader {
         const LineId& b = idOf(contact.lipSide.line);
         const bool pair = (a == corner.first && b == corner.second) || (a == corner.second && b == corner.first);
         if (!pair || distance(contact.lip, corner.point) < kJoin) return false;
-        const double sine = std::sin(corner.angle * kRadian);
+        const double sine = std::sin(radians(corner.angle));
         const double mouth = std::max(kerfWidth(a), kerfWidth(b)) / std::max(std::abs(sine), 1e-9);
         return distance(contact.lip, corner.point) < mouth + kDoubt;
     }
@@ -276,7 +269,7 @@ class CornerReader {
 
     /// The same on the circle of that reach, where it runs inside the opening.
     [[nodiscard]] double onReach(Point centre, double reach) const {
-        const Curve circle = arc(centre, reach, 0, 2 * std::numbers::pi, true);
+        const Curve circle = arc(centre, reach, 0, kTurn, true);
         std::vector<double> marks{0, circle.size};
         for (const OutlineLoop& loop : m_opening.outline.loops) {
             for (const OutlinePiece& piece : loop) {
@@ -315,7 +308,7 @@ std::optional<ReliefHole> reliefHole(const Corner& corner, double drill, double 
     constexpr double kLargestAngle = 135;
     constexpr double kWander = 0.5;
     if (corner.angle > kLargestAngle || corner.regime == Regime::Bored) return std::nullopt;
-    const double half = std::sin(corner.angle * kRadian / 2);
+    const double half = std::sin(radians(corner.angle) / 2);
     const Point in = unit(corner.firstTangent - corner.point);
     const Point out = unit(corner.secondTangent - corner.point);
     const Point bisector = unit(in + out);

@@ -2,14 +2,12 @@
 #include "core/geometry/border.h"
 
 #include <algorithm>
-#include <numbers>
 
+#include "core/geometry/angle.h"
 #include "core/geometry/edge_name.h"
 
 namespace kerfwall {
 namespace {
-
-constexpr double kRadian = std::numbers::pi / 180;
 
 /// The direction of a border run: its line's own, sharp however short the run is.
 Point directionOf(const BorderRun& run, const Arranged& arranged) {
@@ -41,7 +39,7 @@ Corner cornerBetween(const Project& project, const Arranged& arranged, const Bor
     corner.point = first.to == second.from || turned == 0
                        ? first.to
                        : first.to + (cross(second.from - first.to, out) / turned) * in;
-    corner.angle = 180 - std::atan2(turned, dot(in, out)) / kRadian;
+    corner.angle = 180 - degrees(std::atan2(turned, dot(in, out)));
     if (corner.angle >= 180) return corner;
     corner.radius = bitRadius;
     if (const BoredCorner* bore = boreAt(cutout, corner.first, corner.second)) {
@@ -54,7 +52,7 @@ Corner cornerBetween(const Project& project, const Arranged& arranged, const Bor
     const double back = tangentLength(corner.radius, corner.angle);
     corner.firstTangent = corner.point - back * in;
     corner.secondTangent = corner.point + back * out;
-    corner.shortBy = corner.radius / std::sin(corner.angle * kRadian / 2) - corner.radius;
+    corner.shortBy = corner.radius / std::sin(radians(corner.angle) / 2) - corner.radius;
     return corner;
 }
 
@@ -102,7 +100,7 @@ void addLoop(Border& border, const Project& project, const Arranged& arranged, c
 
 }  // namespace
 
-double tangentLength(double radius, double angle) { return radius / std::tan(angle * kRadian / 2); }
+double tangentLength(double radius, double angle) { return radius / std::tan(radians(angle) / 2); }
 
 Border borderOf(const Project& project, const Arranged& arranged, const ArrangedCutout& arrangedCutout,
                 double bitRadius) {

@@ -5,12 +5,11 @@
 #include <array>
 #include <numbers>
 
+#include "core/geometry/angle.h"
 #include "core/geometry/tolerance.h"
 
 namespace kerfwall {
 namespace {
-
-constexpr double kTurn = 2 * std::numbers::pi;
 
 Point onCircle(Point centre, double radius, double angle) {
     return {centre.x + radius * std::cos(angle), centre.y + radius * std::sin(angle)};

@@ -3,7 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
+
+#include "core/geometry/angle.h"
 
 namespace kerfwall {
 namespace {
@@ -22,12 +23,12 @@ double turnedTo(const OutlinePiece& arc, Point place) {
     const Point ray = place - arc.centre;
     const double anticlockwise = std::atan2(cross(start, ray), dot(start, ray));
     const double turned = arc.turn == Turn::Left ? anticlockwise : -anticlockwise;
-    return turned < 0 ? turned + 2 * std::numbers::pi : turned;
+    return turned < 0 ? turned + kTurn : turned;
 }
 
 bool facesArc(const OutlinePiece& arc, Point place) {
     const double turned = turnedTo(arc, place);
-    return turned <= sweepOf(arc) + kAngleSlack || turned >= 2 * std::numbers::pi - kAngleSlack;
+    return turned <= sweepOf(arc) + kAngleSlack || turned >= kTurn - kAngleSlack;
 }
 
 Gap between(Point first, Point second) { return {distance(first, second), first, second}; }

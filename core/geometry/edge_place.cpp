@@ -55,8 +55,9 @@ double distanceFromEdge(const Panel& panel, Edge edge, Point place) {
     return 0;
 }
 
-bool liesOnPanel(const Panel& panel, Point place) {
-    return place.x >= 0 && place.x <= panel.width && place.y >= 0 && place.y <= panel.height;
+bool liesOnPanel(const Panel& panel, Point place, double slack) {
+    return place.x >= -slack && place.x <= panel.width + slack && place.y >= -slack &&
+           place.y <= panel.height + slack;
 }
 
 Edge squareEdge(const Panel& panel) {

@@ -25,8 +25,8 @@ namespace kerfwall {
 /// How far a place lies to the left of an edge, which is into the panel, mm.
 [[nodiscard]] double distanceFromEdge(const Panel& panel, Edge edge, Point place);
 
-/// True on the panel or its border.
-[[nodiscard]] bool liesOnPanel(const Panel& panel, Point place);
+/// True on the panel or its border, and up to `slack` mm past it.
+[[nodiscard]] bool liesOnPanel(const Panel& panel, Point place, double slack = 0);
 
 /// The edge square to the reference edge at its true corner: the second edge to measure from.
 [[nodiscard]] Edge squareEdge(const Panel& panel);

@@ -2,9 +2,9 @@
 #include "core/geometry/facing_sizes.h"
 
 #include <algorithm>
-#include <numbers>
 #include <optional>
 
+#include "core/geometry/angle.h"
 #include "core/geometry/curve.h"
 #include "core/geometry/tolerance.h"
 
@@ -58,7 +58,7 @@ std::optional<FacingSize> sizeBetween(const SolvedCutout& cutout, std::size_t i,
     const Point u = unit(first.to - first.from);
     const Point v = unit(second.to - second.from);
     // Walls that face run opposite ways round the cutout.
-    const double splay = std::abs(std::atan2(cross(u, -1.0 * v), dot(u, -1.0 * v))) * 180 / std::numbers::pi;
+    const double splay = degrees(std::abs(std::atan2(cross(u, -1.0 * v), dot(u, -1.0 * v))));
     if (splay > kMostSplay + 1e-9) return std::nullopt;
     const auto where = overlap(first, second);
     if (!where) return std::nullopt;

@@ -4,10 +4,11 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <numbers>
 
+#include "core/geometry/angle.h"
 #include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
+#include "core/geometry/whole_step.h"
 
 namespace kerfwall {
 namespace {
@@ -17,8 +18,6 @@ constexpr double kSameHeading = 1e-12;  // sine between directions that are one
 constexpr double kWholeDegreeShare = 0.5;   // of the reach: parallel and square hold on further than
 constexpr double kHalfDegreeShare = 0.25;   // whole degrees, whole degrees further than half ones
 
-double radians(double degrees) { return degrees * std::numbers::pi / 180; }
-double degrees(double radian) { return radian * 180 / std::numbers::pi; }
 
 Point turned(Point heading, double angle) {
     // Exact at the quarter turns: a line square to an edge must be square.
@@ -39,8 +38,6 @@ double folded(double angle) {
 double angleFrom(Point base, Point heading) {
     return folded(degrees(std::atan2(cross(base, heading), dot(base, heading))));
 }
-
-double stepped(double value, double step) { return std::round(value / step) * step; }
 
 /// An end of the drag and what it holds on to.
 struct Held {

@@ -6,14 +6,13 @@
 
 #include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
+#include "core/geometry/whole_step.h"
 
 namespace kerfwall {
 namespace {
 
 constexpr double kLongestId = 6;   // letters; beyond it an id is a name, not a number
 constexpr double kAlongEdge = 1e-9;  // sine under which a line runs along an edge
-
-double stepped(double value, double step) { return std::round(value / step) * step; }
 
 LayoutLine* lineIn(Project& project, const LineId& id) {
     const auto found = std::ranges::find(project.lines, id, &LayoutLine::id);

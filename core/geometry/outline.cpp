@@ -9,11 +9,6 @@
 namespace kerfwall {
 namespace {
 
-Curve curveOf(const OutlinePiece& piece) {
-    return piece.isArc ? arcThrough(piece.centre, piece.radius, piece.from, piece.to, piece.turn == Turn::Left)
-                       : straight(piece.from, piece.to);
-}
-
 Rim rimOf(const OutlineLoop& loop) {
     Rim rim;
     for (const OutlinePiece& piece : loop) {
@@ -30,6 +25,11 @@ std::vector<std::size_t> wholeOf(const Rim& rim) {
 }
 
 }  // namespace
+
+Curve curveOf(const OutlinePiece& piece) {
+    return piece.isArc ? arcThrough(piece.centre, piece.radius, piece.from, piece.to, piece.turn == Turn::Left)
+                       : straight(piece.from, piece.to);
+}
 
 double sweepOf(const OutlinePiece& arc) { return curveOf(arc).size; }
 

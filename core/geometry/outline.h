@@ -8,6 +8,8 @@
 
 namespace kerfwall {
 
+struct Curve;
+
 enum class Turn { Left, Right };  ///< anticlockwise, clockwise
 
 /// One piece of an outline: a straight stretch, or an arc of less than a full turn.
@@ -33,6 +35,9 @@ struct Outline {
     Box bounds;
     bool operator==(const Outline&) const = default;
 };
+
+/// The piece as a curve, for the engine.
+[[nodiscard]] Curve curveOf(const OutlinePiece& piece);
 
 /// Signed area of one loop, mm²: positive where it runs anticlockwise. Arcs counted exactly.
 [[nodiscard]] double signedArea(const OutlineLoop& loop);

@@ -1,17 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cstdint>
-#include <numbers>
 #include <tuple>
 #include <unordered_map>
 
+#include "core/geometry/angle.h"
 #include "core/geometry/curve.h"
 #include "core/geometry/tolerance.h"
 
 namespace kerfwall {
 namespace {
-
-constexpr double kTurn = 2 * std::numbers::pi;
 
 /// The cell of side kJoin a place lies in, or one of its neighbours.
 std::int64_t cellOf(Point place, int right = 0, int up = 0) {

@@ -15,7 +15,6 @@ namespace {
 
 constexpr double kExactInteger = 9007199254740992;  // 2^53: doubles hold every integer below
 constexpr int kParts = 64;                          // of an inch: the finest division of a steel rule
-constexpr double kMillimetresPerInch = 25.4;
 
 using Refused = std::unexpected<std::string>;
 

@@ -9,6 +9,8 @@
 
 namespace kerfwall {
 
+inline constexpr double kMillimetresPerInch = 25.4;
+
 /// Reads a length as a maker types it and gives mm.
 /// A bare number counts in `units`. Units may follow: mm, cm, m, in, ", ft, '. Fractions: 3/64, 1-3/4,
 /// 1 3/4, 2' 3-1/2". Comma or dot is the decimal sign, never grouping; a hyphen between whole and

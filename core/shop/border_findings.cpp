@@ -13,10 +13,6 @@ namespace {
 
 constexpr double kRunsOut = 1e-6;  // mm: a piece that ends this near an edge meets it
 
-bool liesOnEdge(const OutlinePiece& piece) {
-    return std::ranges::any_of(kEdges, [&](Edge edge) { return piece.on == edgeName(edge); });
-}
-
 bool meets(const OutlinePiece& piece, const OutlinePiece& edge) {
     return gapBetween(piece.from, edge).distance < kRunsOut || gapBetween(piece.to, edge).distance < kRunsOut;
 }
@@ -115,20 +111,15 @@ std::optional<Finding> thin(const Project& project, const SolvedCutout& cutout,
 
 std::vector<Finding> borderFindings(const Project& project, const Solved& solved) {
     std::vector<Finding> all;
-    const auto keep = [&](std::optional<Finding> finding) {
-        if (finding) {
-            all.push_back(std::move(*finding));
-        }
-    };
     for (std::size_t i = 0; i < solved.cutouts.size(); ++i) {
         const SolvedCutout& cutout = solved.cutouts[i];
         for (const Edge edge : kEdges) {
-            keep(thin(project, cutout, toEdge(cutout, edgePiece(project.panel, edge)),
+            addFinding(all, thin(project, cutout, toEdge(cutout, edgePiece(project.panel, edge)),
                       "the " + std::string(edgeName(edge)) + " edge", false));
         }
         for (std::size_t j = i + 1; j < solved.cutouts.size(); ++j) {
             const SolvedCutout& other = solved.cutouts[j];
-            keep(thin(project, cutout, toOpening(cutout, other), "cutout " + other.id, true));
+            addFinding(all, thin(project, cutout, toOpening(cutout, other), "cutout " + other.id, true));
         }
     }
     return all;

@@ -3,8 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
+#include "core/geometry/angle.h"
 #include "core/shop/cautions.h"
 #include "core/shop/step_text.h"
 
@@ -57,7 +57,7 @@ bool isBored(const Corner& corner, const Solved& solved) {
 
 Point centreOf(const Corner& corner, double radius) {
     const Point middle = 0.5 * (corner.firstTangent + corner.secondTangent);
-    const double off = radius / std::sin(corner.angle * std::numbers::pi / 360);
+    const double off = radius / std::sin(radians(corner.angle) / 2);
     return corner.point + off * unit(middle - corner.point);
 }
 

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
+#include "core/geometry/angle.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
 #include "core/shop/limits.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 namespace {
@@ -13,7 +14,7 @@ namespace {
 constexpr double kLargestBit = 60;     // mm: larger ones are no trimming bits to propose
 constexpr double kThinnestKerf = 0.5;  // mm: no saw cuts less
 
-double cosOf(double degrees) { return std::cos(degrees * std::numbers::pi / 180); }
+double cosOf(double angle) { return std::cos(radians(angle)); }
 
 double widestKerf(const Solved& solved, const Corner& corner) {
     double widest = 0;
@@ -49,7 +50,7 @@ std::string strangersRemedy(const Project& project, const Solved& solved, const 
                              [&](const LineId& id) { return id != corner.first && id != corner.second; });
     }
     const std::string kerf =
-        strangers.empty() ? "the kerf that crosses here" : "the kerf of " + listWords(strangers);
+        strangers.empty() ? "the kerf that crosses here" : "the kerf of " + listText(strangers);
     return "Stop " + kerf + " before this corner, or move it " + atLeastWords(project, 2 * solved.bitRadius) +
            " or more away.";
 }
@@ -77,7 +78,7 @@ std::string grooveRemedy(const Project& project, const Solved& solved, const Cor
     }
     if (text.empty()) {
         const double widest =
-            std::acos(std::clamp(width / solved.bitRadius - 1, -1.0, 1.0)) * 180 / std::numbers::pi;
+            degrees(std::acos(std::clamp(width / solved.bitRadius - 1, -1.0, 1.0)));
         return "With this bit and kerf corners of up to " + angleWords(widest) +
                " come out clean: lay the two lines at such an angle, or trim each wall to its own kerf and "
                "finish by hand.";
@@ -210,25 +211,20 @@ std::optional<Finding> wantedSharp(const Project& project, const SolvedCutout& c
 
 std::vector<Finding> cornerFindings(const Project& project, const Solved& solved) {
     std::vector<Finding> all;
-    const auto keep = [&](std::optional<Finding> finding) {
-        if (finding) {
-            all.push_back(std::move(*finding));
-        }
-    };
     for (const SolvedCutout& cutout : solved.cutouts) {
         if (cutout.parts == 0) {
             continue;
         }
         for (std::size_t i = 0; i < cutout.corners.size(); ++i) {
-            keep(groove(project, solved, cutout, i));
+            addFinding(all, groove(project, solved, cutout, i));
         }
         for (const Wall& wall : cutout.walls) {
-            keep(overlap(project, solved, cutout, wall));
+            addFinding(all, overlap(project, solved, cutout, wall));
         }
         for (const Corner& corner : cutout.corners) {
-            keep(pointed(project, solved, cutout, corner));
+            addFinding(all, pointed(project, solved, cutout, corner));
         }
-        keep(wantedSharp(project, cutout));
+        addFinding(all, wantedSharp(project, cutout));
     }
     return all;
 }

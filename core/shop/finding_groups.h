@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+#include <utility>
 #include <vector>
 
 #include "core/shop/finding.h"
@@ -54,5 +56,10 @@ namespace kerfwall {
 
 /// bore-missing: one note a cutout and radius, value the drill's diameter.
 [[nodiscard]] std::vector<Finding> boreFindings(const Project& project, const Solved& solved);
+
+/// Adds a finding where there is one.
+inline void addFinding(std::vector<Finding>& all, std::optional<Finding> finding) {
+    if (finding) all.push_back(std::move(*finding));
+}
 
 }  // namespace kerfwall

@@ -10,7 +10,6 @@
 namespace kerfwall {
 namespace {
 
-constexpr double kInch = 25.4;
 constexpr double kSlack = 1e-9;  // a length that is a whole step stays on it
 
 std::string decimal(double number, int places) {
@@ -20,13 +19,13 @@ std::string decimal(double number, int places) {
     return {text.data(), end.ptr};
 }
 
-double stepOf(const Project& project) { return project.units == Units::Inches ? kInch / 64 : 0.1; }
+double stepOf(const Project& project) { return project.units == Units::Inches ? kMillimetresPerInch / 64 : 0.1; }
 
 }  // namespace
 
 std::string lengthWords(const Project& project, double mm) {
-    if (project.units == Units::Inches && std::abs(mm) < kInch / 8) {
-        return decimal(mm / kInch, 3) + " in";
+    if (project.units == Units::Inches && std::abs(mm) < kMillimetresPerInch / 8) {
+        return decimal(mm / kMillimetresPerInch, 3) + " in";
     }
     return lengthWithUnit(mm, project.units, std::abs(mm) >= 1 ? decimalsAtSaw(mm) : 2);
 }
@@ -42,15 +41,6 @@ std::string atMostWords(const Project& project, double mm) {
 }
 
 std::string angleWords(double degrees) { return decimal(std::floor(degrees * 10 + kSlack) / 10, 1) + "°"; }
-
-std::string listWords(const std::vector<std::string>& names) {
-    std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        text += i == 0 ? "" : i + 1 == names.size() ? " and " : ", ";
-        text += names[i];
-    }
-    return text;
-}
 
 std::string placeWords(const Project& project, Point place) {
     return lengthWords(project, place.x) + " from the left and " + lengthWords(project, place.y) +

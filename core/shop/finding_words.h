@@ -21,9 +21,6 @@ namespace kerfwall {
 /// An angle in degrees to a tenth, rounded down: "119.7°".
 [[nodiscard]] std::string angleWords(double degrees);
 
-/// "A", "A and B", "A, B and C".
-[[nodiscard]] std::string listWords(const std::vector<std::string>& names);
-
 /// A place on the panel: "12.0 mm from the left and 80.0 mm from the bottom".
 [[nodiscard]] std::string placeWords(const Project& project, Point place);
 

@@ -2,19 +2,17 @@
 #include "core/shop/fitting.h"
 
 #include "core/shop/cautions.h"
+#include "core/shop/panel_edges.h"
 #include "core/shop/step_text.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 
 namespace {
 
-double heightOf(const Project& project, const ClampHole& hole) {
-    return hole.height.value_or(project.panel.thickness / 2);
-}
-
 bool isSameSetting(const Project& project, const ClampHole& one, const ClampHole& other) {
     return one.edge == other.edge && one.diameter == other.diameter && one.depth == other.depth &&
-           heightOf(project, one) == heightOf(project, other);
+           heightOf(project.panel, one) == heightOf(project.panel, other);
 }
 
 WorkStep holeStep(const Project& project, const std::vector<ClampHole>& holes) {
@@ -29,7 +27,7 @@ WorkStep holeStep(const Project& project, const std::vector<ClampHole>& holes) {
     step.text = "Drill " + std::string(holes.size() > 1 ? "clamp holes" : "a clamp hole") + " of " +
                 sizeText(project, first.diameter) + " into the " + edgeWord(first.edge) + " edge, " +
                 sizeText(project, first.depth) + " deep to the drill's point by the depth stop, the axis " +
-                sizeText(project, heightOf(project, first)) + " below the layout face: " + listText(places) +
+                sizeText(project, heightOf(project.panel, first)) + " below the layout face: " + listText(places) +
                 ".";
     step.cautions = taskCautions(Task::Hole);
     return step;

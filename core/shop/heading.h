@@ -18,18 +18,10 @@ inline constexpr double kAtTheEdge = 1e-6;
 /// How a line runs as seen from an edge.
 enum class Heading { Along, Square, Askew };
 
-/// The edge's direction, of length 1, anticlockwise round the panel.
-[[nodiscard]] Point directionOf(Edge edge);
-/// Where the edge begins in its direction.
-[[nodiscard]] Point startOf(Edge edge, const Panel& panel);
-/// The edge's length, mm.
-[[nodiscard]] double lengthOf(Edge edge, const Panel& panel);
 [[nodiscard]] Edge oppositeOf(Edge edge);
 /// The edges that follow and come before it anticlockwise: at its end and at its start.
 [[nodiscard]] Edge nextOf(Edge edge);
 [[nodiscard]] Edge previousOf(Edge edge);
-/// How far inside the panel a place lies from the edge, mm.
-[[nodiscard]] double depthFrom(Edge edge, Point place, const Panel& panel);
 /// How far along the edge a place lies from its start corner, mm.
 [[nodiscard]] double alongFrom(Edge edge, Point place, const Panel& panel);
 

@@ -9,6 +9,7 @@
 #include "core/shop/kerf_over_hole.h"
 #include "core/shop/limits.h"
 #include "core/shop/panel_edges.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 namespace {
@@ -127,7 +128,7 @@ std::optional<Finding> kerfed(const Project& project, const Solved& solved, std:
     }
     finding.value = first.kerf->depth;
     finding.limit = begins;
-    finding.text = "The kerf of " + listWords(finding.lines) + ", " +
+    finding.text = "The kerf of " + listText(finding.lines) + ", " +
                    lengthWords(project, first.kerf->depth) + " deep, runs into clamp hole " +
                    (hole.id.empty() ? std::to_string(index + 1) : hole.id) + ", which begins " +
                    lengthWords(project, begins) + " below the layout face. " +

@@ -3,10 +3,12 @@
 
 #include <cmath>
 
+#include "core/geometry/edge_place.h"
 #include "core/shop/heading.h"
 #include "core/shop/lie.h"
 #include "core/shop/rail_setting.h"
 #include "core/shop/step_text.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 
@@ -158,7 +160,7 @@ std::string settingText(const Told& told, const SolvedLine& line, const Kerf& ke
             break;
     }
     // The sliding saw starts at the edge far from its fence.
-    const Point inward = leftOf(directionOf(*told.way.against));
+    const Point inward = leftOf(edgeHeading(*told.way.against));
     return mitreText(told, line, dot(line.to - line.from, inward) < 0);
 }
 

@@ -2,10 +2,11 @@
 #include <algorithm>
 
 #include "core/geometry/distance.h"
-#include "core/geometry/edge_name.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
 #include "core/shop/limits.h"
+#include "core/shop/panel_edges.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 namespace {
@@ -112,7 +113,7 @@ Finding cannotPass(const Project& project, const Solved& solved, const SolvedCut
         measure(finding, neck->gap.distance, bit);
         finding.lines = neck->lines;
         finding.at = 0.5 * (neck->gap.first + neck->gap.second);
-        finding.text = start + ": between " + listWords(neck->lines) + " it is " +
+        finding.text = start + ": between " + listText(neck->lines) + " it is " +
                        lengthWords(project, neck->gap.distance) + " wide. " +
                        moveRemedy(project, neck->gap.distance, bit);
         return finding;
@@ -128,9 +129,7 @@ std::optional<OutlinePiece> mouthOf(const SolvedCutout& cutout) {
     std::optional<OutlinePiece> widest;
     for (const OutlineLoop& loop : cutout.drawn.loops) {
         for (const OutlinePiece& piece : loop) {
-            const bool onEdge =
-                std::ranges::any_of(kEdges, [&](Edge edge) { return piece.on == edgeName(edge); });
-            if (onEdge && (!widest || distance(piece.from, piece.to) > distance(widest->from, widest->to))) {
+            if (liesOnEdge(piece) && (!widest || distance(piece.from, piece.to) > distance(widest->from, widest->to))) {
                 widest = piece;
             }
         }

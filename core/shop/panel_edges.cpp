@@ -1,26 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/shop/panel_edges.h"
 
+#include <algorithm>
+
 #include "core/geometry/distance.h"
+#include "core/geometry/edge_name.h"
+#include "core/geometry/edge_place.h"
 
 namespace kerfwall {
 
 OutlinePiece edgePiece(const Panel& panel, Edge edge) {
-    const Point bottomLeft{0, 0};
-    const Point bottomRight{panel.width, 0};
-    const Point topRight{panel.width, panel.height};
-    const Point topLeft{0, panel.height};
-    switch (edge) {
-        case Edge::Bottom:
-            return straight(bottomLeft, bottomRight);
-        case Edge::Right:
-            return straight(bottomRight, topRight);
-        case Edge::Top:
-            return straight(topRight, topLeft);
-        case Edge::Left:
-            return straight(topLeft, bottomLeft);
-    }
-    return {};
+    return straight(markPlace(panel, {edge, 0}), markPlace(panel, {edge, edgeLength(panel, edge)}));
 }
 
 OutlinePiece axisOf(const Panel& panel, const ClampHole& hole) {
@@ -32,6 +22,10 @@ OutlinePiece axisOf(const Panel& panel, const ClampHole& hole) {
 
 double heightOf(const Panel& panel, const ClampHole& hole) {
     return hole.height.value_or(panel.thickness / 2);
+}
+
+bool liesOnEdge(const OutlinePiece& piece) {
+    return std::ranges::any_of(kEdges, [&](Edge edge) { return piece.on == edgeName(edge); });
 }
 
 }  // namespace kerfwall

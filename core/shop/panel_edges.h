@@ -16,4 +16,7 @@ namespace kerfwall {
 /// Height of a clamp hole's axis below the layout face, mm: as given, else half the thickness.
 [[nodiscard]] double heightOf(const Panel& panel, const ClampHole& hole);
 
+/// True for a piece that lies on one of the panel's edges.
+[[nodiscard]] bool liesOnEdge(const OutlinePiece& piece);
+
 }  // namespace kerfwall

@@ -150,18 +150,13 @@ std::optional<Finding> shortBit(const Project& project, const Solved& solved) {
 
 std::vector<Finding> panelFindings(const Project& project, const Solved& solved) {
     std::vector<Finding> all;
-    const auto keep = [&](std::optional<Finding> finding) {
-        if (finding) {
-            all.push_back(std::move(*finding));
-        }
-    };
     if (hasKerfs(solved)) {
-        keep(webUnderKerfs(project, solved));
-        keep(lowWall(project, solved));
-        keep(shortBit(project, solved));
+        addFinding(all, webUnderKerfs(project, solved));
+        addFinding(all, lowWall(project, solved));
+        addFinding(all, shortBit(project, solved));
     }
     for (std::size_t i = 0; i < project.fences.size(); ++i) {
-        keep(webUnderGroove(project, solved, i));
+        addFinding(all, webUnderGroove(project, solved, i));
     }
     return all;
 }

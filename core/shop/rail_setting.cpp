@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/edge_place.h"
 #include "core/shop/heading.h"
 
 namespace kerfwall {
@@ -13,7 +14,7 @@ namespace {
 /// The edge on which a place of the panel's border lies.
 Edge edgeAt(const Panel& panel, Point place) {
     return *std::ranges::min_element(kEdges, {},
-                                     [&](Edge edge) { return std::abs(depthFrom(edge, place, panel)); });
+                                     [&](Edge edge) { return std::abs(distanceFromEdge(panel, edge, place)); });
 }
 
 }  // namespace

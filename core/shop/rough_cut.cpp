@@ -3,12 +3,13 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
+#include "core/geometry/angle.h"
 #include "core/shop/bore.h"
 #include "core/shop/cautions.h"
 #include "core/shop/step_text.h"
 #include "core/shop/wall_kerf.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 
@@ -32,7 +33,7 @@ std::string sawOnText(const Project& project, const SolvedCutout& cutout, const 
 }  // namespace
 
 double kerfThatClears(double bitRadius, double cornerAngle) {
-    return bitRadius * (1 - std::sin(cornerAngle * std::numbers::pi / 360));
+    return bitRadius * (1 - std::sin(radians(cornerAngle) / 2));
 }
 
 RoughCut roughCutOf(const Solved& solved, const SolvedCutout& cutout) {

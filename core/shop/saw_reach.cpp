@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/geometry/edge_place.h"
 #include "core/geometry/kerf_layout.h"
 #include "core/shop/heading.h"
 
@@ -25,7 +26,7 @@ bool reaches(const Saw& saw, const AskedCut& cut, Edge against, const Panel& pan
     switch (saw.kind) {
         case SawKind::RipFence:
             return headingFrom(against, cut.from, cut.to) == Heading::Along &&
-                   depthFrom(against, cut.from, panel) <= saw.maxFence;
+                   distanceFromEdge(panel, against, cut.from) <= saw.maxFence;
         case SawKind::CrosscutSled:
             return lean <= kSteepestWedge && run <= saw.maxCut;
         case SawKind::MitreGauge:

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/geometry/edge_name.h"
+#include "core/geometry/edge_place.h"
 #include "core/says/length_text.h"
 #include "core/shop/heading.h"
 
@@ -30,17 +31,6 @@ std::string cornerWord(Edge one, Edge other) {
     return edgeWord(oneIsLevel ? one : other) + "-" + edgeWord(oneIsLevel ? other : one) + " corner";
 }
 
-std::string listText(const std::vector<std::string>& words) {
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        if (i > 0) {
-            text += i + 1 == words.size() ? " and " : ", ";
-        }
-        text += words[i];
-    }
-    return text;
-}
-
 std::string sizeText(const Project& project, double mm) { return lengthWithUnit(mm, project.units, decimalsAtSaw(mm)); }
 
 std::string degreesText(double degrees) {
@@ -58,7 +48,7 @@ Edge measuredEnd(const Panel& panel) {
 std::string markText(const Project& project, const EdgeMark& mark) {
     const Edge corner = measuredFrom(project.panel, mark.edge);
     const bool fromStart = corner == previousOf(mark.edge);
-    const double at = fromStart ? mark.at : lengthOf(mark.edge, project.panel) - mark.at;
+    const double at = fromStart ? mark.at : edgeLength(project.panel, mark.edge) - mark.at;
     return sizeText(project, at) + " from the " + cornerWord(mark.edge, corner) + " on the " +
            edgeWord(mark.edge) + " edge";
 }
@@ -66,16 +56,9 @@ std::string markText(const Project& project, const EdgeMark& mark) {
 std::string placeText(const Project& project, Point place) {
     const Edge end = measuredEnd(project.panel);
     const Edge reference = project.panel.referenceEdge;
-    return sizeText(project, depthFrom(end, place, project.panel)) + " from the " + edgeWord(end) +
-           " edge and " + sizeText(project, depthFrom(reference, place, project.panel)) + " from the " +
+    return sizeText(project, distanceFromEdge(project.panel, end, place)) + " from the " + edgeWord(end) +
+           " edge and " + sizeText(project, distanceFromEdge(project.panel, reference, place)) + " from the " +
            edgeWord(reference) + " edge";
-}
-
-std::string sentence(std::string words) {
-    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') {
-        words.front() = static_cast<char>(words.front() - 'a' + 'A');
-    }
-    return words;
 }
 
 }  // namespace kerfwall

@@ -16,8 +16,6 @@ namespace kerfwall {
 [[nodiscard]] std::string sideWord(Side side);
 /// The corner where two neighbouring edges meet: "bottom-left corner". Requires  they are neighbours.
 [[nodiscard]] std::string cornerWord(Edge one, Edge other);
-/// "A", "A and B", "A, B and C".
-[[nodiscard]] std::string listText(const std::vector<std::string>& words);
 /// A length with its unit, to a tenth of a millimetre or a 64th of an inch.
 [[nodiscard]] std::string sizeText(const Project& project, double mm);
 /// "3°", "33.69°": to a hundredth, without trailing zeros.
@@ -28,7 +26,5 @@ namespace kerfwall {
 [[nodiscard]] std::string markText(const Project& project, const EdgeMark& mark);
 /// "60.0 mm from the left edge and 80.0 mm from the bottom edge": from measured end and reference edge.
 [[nodiscard]] std::string placeText(const Project& project, Point place);
-/// "Cut A." with the first letter of the sentence made large.
-[[nodiscard]] std::string sentence(std::string words);
 
 }  // namespace kerfwall

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/geometry/edge_place.h"
 #include "core/shop/heading.h"
 #include "core/shop/lie.h"
 #include "core/shop/saw_reach.h"
@@ -16,8 +17,8 @@ constexpr double kRadians = std::numbers::pi / 180;
 
 /// Where the endless line meets the edge's own endless line, mm along the edge.
 double meetsAt(Edge edge, const KerfAsked& kerf, const Panel& panel) {
-    const double fromDepth = depthFrom(edge, kerf.from, panel);
-    const double share = fromDepth / (fromDepth - depthFrom(edge, kerf.to, panel));
+    const double fromDepth = distanceFromEdge(panel, edge, kerf.from);
+    const double share = fromDepth / (fromDepth - distanceFromEdge(panel, edge, kerf.to));
     return alongFrom(edge, kerf.from + share * (kerf.to - kerf.from), panel);
 }
 
@@ -36,8 +37,8 @@ bool isDeepAt(Edge edge, const KerfAsked& kerf, const Panel& panel) {
     const double run = distance(kerf.from, kerf.to);
     const bool deepAtFrom = !kerf.stopped || kerf.plunge.fullFrom < kAtTheEdge;
     const bool deepAtTo = !kerf.stopped || kerf.plunge.fullTo > run - kAtTheEdge;
-    return (deepAtFrom && depthFrom(edge, kerf.from, panel) < kAtTheEdge) ||
-           (deepAtTo && depthFrom(edge, kerf.to, panel) < kAtTheEdge);
+    return (deepAtFrom && distanceFromEdge(panel, edge, kerf.from) < kAtTheEdge) ||
+           (deepAtTo && distanceFromEdge(panel, edge, kerf.to) < kAtTheEdge);
 }
 
 Way bareWay(const Panel& panel, const Saw& saw, const KerfAsked& kerf, Edge against) {
@@ -53,7 +54,7 @@ Way bareWay(const Panel& panel, const Saw& saw, const KerfAsked& kerf, Edge agai
     if (saw.kind == SawKind::CrosscutSled) {
         way.setting.bladeHeight = kerf.depth + saw.base;
         if (!square) {
-            way.setting.wedge = wedgeFor(std::abs(lean), lengthOf(against, panel));
+            way.setting.wedge = wedgeFor(std::abs(lean), edgeLength(panel, against));
         }
         return way;
     }
@@ -78,9 +79,9 @@ std::optional<double> stopAt(const Panel& panel, const Saw& saw, const KerfAsked
     const Edge against = *way.against;
     const double at = meetsAt(against, kerf, panel);
     const bool atStart = end == previousOf(against);
-    const bool beyond = (dot(kerf.waste, directionOf(against)) > 0) == atStart;
+    const bool beyond = (dot(kerf.waste, edgeHeading(against)) > 0) == atStart;
     const double along = saw.kerf / std::cos(way.setting.angle.value_or(0) * kRadians);
-    const double stop = nearerFace(atStart ? at : lengthOf(against, panel) - at, beyond, along);
+    const double stop = nearerFace(atStart ? at : edgeLength(panel, against) - at, beyond, along);
     const bool tooFar = saw.kind == SawKind::CrosscutSled && stop > saw.maxStop;
     if (stop <= 0 || tooFar) {
         return std::nullopt;

@@ -7,6 +7,7 @@
 #include "core/shop/rough_cut.h"
 #include "core/shop/step_text.h"
 #include "core/shop/wall_kerf.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 

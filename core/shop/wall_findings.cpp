@@ -5,24 +5,24 @@
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
 #include "core/shop/limits.h"
+#include "core/shop/saw_reach.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 namespace {
 
 constexpr double kBetweenOpenings = 15;  // mm of panel between two openings; common practice, no source
 
-bool canStop(const Saw& saw) { return saw.kind == SawKind::GuideRail || saw.kind == SawKind::SlidingMitre; }
-
 std::string nickRemedy(const Project& project, const Solved& solved, const std::vector<LineId>& crossing) {
     if (crossing.empty()) {
         return "Stop the kerf that crosses here, or move it " + atLeastWords(project, 2 * solved.bitRadius) +
                " away.";
     }
-    const std::string kerf = "the kerf of " + listWords(crossing);
+    const std::string kerf = "the kerf of " + listText(crossing);
     const Bench& bench = benchOf(project);
-    const auto saw = std::ranges::find_if(bench.saws, canStop);
+    const auto saw = std::ranges::find_if(bench.saws, canStop, &Saw::kind);
     if (saw == bench.saws.end()) {
-        return "No saw on the bench can stop short: lay " + listWords(crossing) +
+        return "No saw on the bench can stop short: lay " + listText(crossing) +
                " so that it passes this cutout by " + atLeastWords(project, 2 * solved.bitRadius) +
                " or more.";
     }
@@ -52,7 +52,7 @@ Finding nick(const Project& project, const Solved& solved, const SolvedCutout& c
     }
     finding.lines.insert(finding.lines.end(), crossing.begin(), crossing.end());
     finding.text =
-        (crossing.empty() ? "A kerf" : "The kerf of " + listWords(crossing)) + " crosses " +
+        (crossing.empty() ? "A kerf" : "The kerf of " + listText(crossing)) + " crosses " +
         (hollow.wall.empty() ? "the border of cutout " + cutout.id : "the wall on " + hollow.wall) +
         ": the bearing dips " + lengthWords(project, hollow.depth) + " into it, more than " +
         lengthWords(project, crossed.limit) + ". " + nickRemedy(project, solved, crossing);

@@ -6,15 +6,12 @@
 #include <cmath>
 #include <utility>
 
+#include "core/geometry/edge_place.h"
+
 namespace kerfwall {
 namespace {
 
 constexpr double kOnEdge = 1e-9;  // mm
-
-bool liesOnPanel(const Panel& panel, Point place) {
-    return place.x >= -kOnEdge && place.y >= -kOnEdge && place.x <= panel.width + kOnEdge &&
-           place.y <= panel.height + kOnEdge;
-}
 
 bool runsAlongEdge(const Panel& panel, Point from, Point to) {
     const auto both = [](double a, double b, double edge) {
@@ -55,7 +52,7 @@ std::vector<OutlinePiece> clippedToPanel(const Panel& panel, const OutlineLoop& 
     std::vector<OutlinePiece> pieces;
     for (const OutlinePiece& piece : loop) {
         if (piece.isArc) {
-            if (liesOnPanel(panel, piece.from) && liesOnPanel(panel, piece.to)) {
+            if (liesOnPanel(panel, piece.from, kOnEdge) && liesOnPanel(panel, piece.to, kOnEdge)) {
                 pieces.push_back(piece);
             }
             continue;

@@ -3,22 +3,18 @@
 #include <cmath>
 
 #include "core/geometry/distance.h"
-#include "core/geometry/edge_name.h"
 #include "core/geometry/mismatch.h"
 #include "core/geometry/wanted_outline.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
 #include "core/shop/limits.h"
+#include "core/shop/panel_edges.h"
 #include "core/shop/wanted_on_panel.h"
 
 namespace kerfwall {
 namespace {
 
 constexpr double kSameRadius = 0.05;  // mm: a corner radius nobody tells apart; common practice, no source
-
-bool liesOnEdge(const OutlinePiece& piece) {
-    return std::ranges::any_of(kEdges, [&](Edge edge) { return piece.on == edgeName(edge); });
-}
 
 // The radius the cutter leaves in the work at a corner of the template: its own, and what the corner's
 // round has over the bush's or bearing's.

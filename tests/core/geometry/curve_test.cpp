@@ -78,7 +78,7 @@ TEST(Curve, AnArcIsMeasuredInRadiansTheWayItTurns) {
 TEST(Curve, AnArcThroughTwoPlacesSweepsItsOwnWay) {
     EXPECT_NEAR(arcThrough({0, 0}, 3, {0, 3}, {-3, 0}, true).size, kQuarter, 1e-12);
     EXPECT_NEAR(arcThrough({0, 0}, 3, {0, 3}, {-3, 0}, false).size, 3 * kQuarter, 1e-12);
-    EXPECT_EQ(arcThrough({0, 0}, 3, {0, 3}, {0, 3}, true).size, 0) << "ends that meet are no whole turn";
+    EXPECT_EQ(arcThrough({0, 0}, 3, {0, 3}, {1e-12, 3}, true).size, 0) << "ends that meet are no whole turn";
 }
 
 // Expected from: turned about, a curve has the same places, met the other way.

@@ -158,6 +158,8 @@ TEST(PanelClip, LoopsAreSplitAndThePanelEndsAtItsEdges) {  // Expected from: pen
     EXPECT_FALSE(isOnPanel(panel200x100(), {200, 50}));
     EXPECT_FALSE(isOnPanel(panel200x100(), {199, 50}, 2));
     EXPECT_FALSE(isOnPanel(panel200x100(), {50, 1}, 2));
+    EXPECT_FALSE(isOnPanel(panel200x100(), {50, 99}, 2));
+    EXPECT_FALSE(isOnPanel(panel200x100(), {1, 50}, 2));
     EXPECT_TRUE(isOnPanel(panel200x100(), {197, 97}, 2));
 }
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/geometry/edge_place.h"
 #include "core/shop/heading.h"
 
 #include <gtest/gtest.h>
@@ -19,10 +20,10 @@ Panel panelOf(SquareCorner corner) {
 TEST(Heading, MeasuresAPlaceFromEveryEdgeAndAlongIt) {
     const Panel panel = panelOf(SquareCorner::Start);
     const Point place{30, 40};
-    EXPECT_EQ(depthFrom(Edge::Bottom, place, panel), 40);
-    EXPECT_EQ(depthFrom(Edge::Right, place, panel), 370);
-    EXPECT_EQ(depthFrom(Edge::Top, place, panel), 210);
-    EXPECT_EQ(depthFrom(Edge::Left, place, panel), 30);
+    EXPECT_EQ(distanceFromEdge(panel, Edge::Bottom, place), 40);
+    EXPECT_EQ(distanceFromEdge(panel, Edge::Right, place), 370);
+    EXPECT_EQ(distanceFromEdge(panel, Edge::Top, place), 210);
+    EXPECT_EQ(distanceFromEdge(panel, Edge::Left, place), 30);
     EXPECT_EQ(alongFrom(Edge::Bottom, place, panel), 30);
     EXPECT_EQ(alongFrom(Edge::Right, place, panel), 40);
     EXPECT_EQ(alongFrom(Edge::Top, place, panel), 370);
