@@ -94,8 +94,10 @@ TEST(Rim, ALoopTurnsOnceRoundWhatItHolds) {
     const auto loop = slot.loops().at(0);
     EXPECT_EQ(windingRound(slot, loop, {15, 0}), 1);
     EXPECT_EQ(windingRound(slot, loop, {34, 0}), 1) << "in the round end";
+    EXPECT_EQ(windingRound(slot, loop, {34, 2.5}), 1) << "4.72 from its centre, beyond the chord of its quarter";
     EXPECT_EQ(windingRound(slot, loop, {34, 4}), 0) << "past it";
     EXPECT_EQ(windingRound(slot, loop, {4, 0}), 0) << "in the dent";
+    EXPECT_EQ(windingRound(slot, loop, {4, 2.5}), 0) << "in the dent, beyond its chord";
     EXPECT_EQ(windingRound(slot, loop, {4, 4}), 1) << "beside the dent";
     EXPECT_EQ(windingRound(slot, loop, {-20, 0}), 0);
     const Rim about = reversed(slot);
