@@ -37,7 +37,9 @@ void PlanView::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), colours().desk);
     paintProjection(painter);
-    const Drawing drawing = planDrawing(m_session.project(), m_session.solved(), m_session.findings(), m_layers);
+    PlanLayers layers = m_layers;
+    layers.markScale = m_scale.markScale();
+    const Drawing drawing = planDrawing(m_session.project(), m_session.solved(), m_session.findings(), layers);
     paintOnScreen(painter, drawing, m_scale);
     paintCut(painter);
     paintPicked(painter);

@@ -48,7 +48,8 @@ void SideViewPanel::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), colours().desk);
     paintProjection(painter, kTop);
-    const Drawing drawing = sideView(m_session.project(), m_session.solved(), m_session.cutHeight(), exaggeration());
+    const Drawing drawing = sideView(m_session.project(), m_session.solved(), m_session.cutHeight(), exaggeration(),
+                                     m_plan.markScale());
     paintOnScreen(painter, drawing, {m_plan.perMm, QPointF(m_plan.origin.x(), kTop)});
     paintHeading(painter);
     if (hasFocus()) {

@@ -55,7 +55,27 @@ struct ExactPoint {
 
 Point rounded(const ExactPoint& p) { return {rounded(p.x), rounded(p.y)}; }
 
-/// An endless directed line through `p` along (dx, dy); left of it a x + b y + c > 0.
+/// A number known to lie within `off` of `middle`.
+struct Bounded {
+    double middle;
+    double off;
+};
+
+Bounded bounded(const Number& number) {
+    const auto [low, high] = CGAL::to_interval(number);
+    constexpr double kRounding = 1e-15;
+    return {(low + high) / 2, (high - low) / 2 + kRounding * std::max(std::abs(low), std::abs(high))};
+}
+
+Bounded product(const Number& a, const Number& b) {
+    const Bounded x = bounded(a);
+    const Bounded y = bounded(b);
+    constexpr double kRounding = 1e-15;
+    const double value = x.middle * y.middle;
+    return {value, std::abs(x.middle) * y.off + std::abs(y.middle) * x.off + x.off * y.off + kRounding * std::abs(value)};
+}
+
+/// An endless directed line through `p` along (dx, dy); left of it dx y - dy x + c > 0.
 struct ExactLine {
     ExactPoint p;
     Number dx;
@@ -66,7 +86,23 @@ struct ExactLine {
     ExactLine(ExactPoint through, Number alongX, Number alongY)
         : p(std::move(through)), dx(std::move(alongX)), dy(std::move(alongY)), c(dy * p.x - dx * p.y) {}
 
-    [[nodiscard]] CGAL::Sign sideOf(const ExactPoint& q) const { return CGAL::sign(dx * q.y - dy * q.x + c); }
+    [[nodiscard]] CGAL::Sign sideOf(const ExactPoint& q) const {
+        if (const auto sure = sideFromBounds(q)) return *sure;
+        return CGAL::sign(dx * q.y - dy * q.x + c);
+    }
+    /// The side where bounds of the numbers already tell it: spares the exact number's making.
+    [[nodiscard]] std::optional<CGAL::Sign> sideFromBounds(const ExactPoint& q) const {
+        const Bounded across = product(dx, q.y);
+        const Bounded along = product(dy, q.x);
+        const Bounded offset = bounded(c);
+        const double value = across.middle - along.middle + offset.middle;
+        constexpr double kRounding = 1e-15;  // more than the rounding of two sums
+        const double off = across.off + along.off + offset.off +
+                           kRounding * (std::abs(across.middle) + std::abs(along.middle) + std::abs(offset.middle));
+        if (value > off) return CGAL::POSITIVE;
+        if (value < -off) return CGAL::NEGATIVE;
+        return std::nullopt;
+    }
     [[nodiscard]] Point direction() const { return unit({CGAL::to_double(dx), CGAL::to_double(dy)}); }
 };
 

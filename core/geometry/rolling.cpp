@@ -33,22 +33,21 @@ class Neighbourhood {
         }
     }
 
-    /// Calls `visit(index)` for every curve whose bounds come within `reach` of `box`, until it says stop.
+    /// Calls `visit(index)` for every curve whose bounds come within `reach` of `box`.
     template <class Visit>
     void around(const Box& box, double reach, const Visit& visit) {
         ++m_round;
         const Box wide{{box.low.x - reach, box.low.y - reach}, {box.high.x + reach, box.high.y + reach}};
-        bool stop = false;
         forCells(wide, [&](const std::vector<std::size_t>& here) {
             for (const std::size_t i : here) {
-                if (stop || m_seen[i] == m_round) continue;
+                if (m_seen[i] == m_round) continue;
                 m_seen[i] = m_round;
                 const Box& other = m_boxes[i];
                 if (other.high.x < wide.low.x || other.low.x > wide.high.x || other.high.y < wide.low.y ||
                     other.low.y > wide.high.y) {
                     continue;
                 }
-                stop = visit(i);
+                visit(i);
             }
         });
     }
@@ -111,8 +110,30 @@ std::optional<Curve> aboutLip(const Curve& arriving, const Curve& leaving, doubl
     return arc(lip, radius, std::atan2(start.y, start.x), std::abs(turn), false);
 }
 
+/// What of a straight track a straight wall bites can often be told from the ends alone: places nearer than
+/// the radius to the wall are convex, so both ends inside are all inside.
+enum class Bite { None, All, Some };
+
+Bite biteOfStraight(const Curve& track, const Curve& wall, double radius) {
+    const double from = distanceTo(wall, track.from);
+    const double to = distanceTo(wall, track.to);
+    if (from < radius - kBite && to < radius - kBite) return Bite::All;
+    if (std::min(from, to) < radius) return Bite::Some;
+    if (std::min(distanceTo(track, wall.from), distanceTo(track, wall.to)) < radius) return Bite::Some;
+    const Point along = track.to - track.from;
+    const Point side = wall.to - wall.from;
+    const bool apart = cross(along, wall.from - track.from) * cross(along, wall.to - track.from) > 0 ||
+                       cross(side, track.from - wall.from) * cross(side, track.to - wall.from) > 0;
+    return apart ? Bite::None : Bite::Some;
+}
+
 /// Takes out of `spans` what of `track` lies nearer than `radius` to `wall`.
 void takeBitten(Spans& spans, const Curve& track, const Curve& wall, double radius, std::vector<double>& marks) {
+    if (!track.isArc && !wall.isArc) {
+        const Bite bite = biteOfStraight(track, wall, radius);
+        if (bite == Bite::All) spans.clear();
+        if (bite != Bite::Some) return;
+    }
     marks.clear();
     meetCircle(track, wall.from, radius, marks);
     meetCircle(track, wall.to, radius, marks);
@@ -140,12 +161,6 @@ void takeBitten(Spans& spans, const Curve& track, const Curve& wall, double radi
     }
 }
 
-bool mayBite(const Curve& track, const Curve& wall, double radius) {
-    // The middle of the track is at most half its length from any of its places.
-    const double half = track.lengthInMm() / 2;
-    return distanceTo(wall, track.at(track.size / 2)) < radius + half;
-}
-
 }  // namespace
 
 Track roll(const Rim& rim, double radius) {
@@ -153,15 +168,23 @@ Track roll(const Rim& rim, double radius) {
     std::vector<Curve> tracks;
     std::vector<Track::Rest> rests;
     std::vector<double> marks;
+    std::vector<std::pair<double, std::size_t>> walls;
     const auto keep = [&](const Curve& track, Track::Rest rest) {
-        Spans spans{{0, track.size}};
+        // Nearest first: most tracks are wholly bitten by a wall or two, and the rest need not be looked at. The
+        // middle of the track is at most half its length from any of its places.
+        const Point middle = track.at(track.size / 2);
+        const double reach = radius + track.lengthInMm() / 2;
+        walls.clear();
         neighbours.around(track.bounds(), radius, [&](std::size_t i) {
-            const bool own = !rest.onLip && i == rest.curve;
-            if (!own && mayBite(track, rim.curves[i], radius)) {
-                takeBitten(spans, track, rim.curves[i], radius, marks);
-            }
-            return spans.empty();
+            if (!rest.onLip && i == rest.curve) return;
+            const double away = distanceTo(rim.curves[i], middle);
+            if (away < reach) walls.emplace_back(away, i);
         });
+        std::ranges::sort(walls);
+        Spans spans{{0, track.size}};
+        for (std::size_t n = 0; n < walls.size() && !spans.empty(); ++n) {
+            takeBitten(spans, track, rim.curves[walls[n].second], radius, marks);
+        }
         for (const auto& [a, b] : spans) {
             Curve piece = track.part(a, b);
             if (piece.lengthInMm() < kBite) continue;

@@ -33,15 +33,22 @@ struct World {
     double widestKerf = 0;
 };
 
+/// An opening with the rim its disc rolled along.
+struct RolledOpening {
+    VoidRim rim;
+    Opening opening;
+};
+
 /// The opening that a disc leaves, looked at as far as it needs.
-Opening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border, KerfHeight height,
+RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border, KerfHeight height,
                       double room, double sweep) {
     const bool rollsAway = world.widestKerf > 2 * (room - kDoubt);
     for (const bool whole : {rollsAway, true}) {
         const Box frame = frameRound(border.drawn, world.project.panel, room, whole);
-        const VoidRim rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
-        Opening opening = openingOf(rim, room, sweep, cutout.faces, world.project, world.arranged);
-        if (whole || !opening.room.reachedFrame) return opening;
+        RolledOpening rolled;
+        rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
+        rolled.opening = openingOf(rolled.rim, room, sweep, cutout.faces, world.project, world.arranged);
+        if (whole || !rolled.opening.room.reachedFrame) return rolled;
     }
     return {};
 }
@@ -53,7 +60,7 @@ Opening workOf(const World& world, const ArrangedCutout& cutout, const Border& b
     const double cutter = use.cutter / 2;
     const KerfHeight height = use.rides == Rides::Kerfs ? KerfHeight::InBand : KerfHeight::Below;
     if (guide >= bitRadius || height == KerfHeight::InBand) {
-        return openingWithin(world, cutout, border, height, guide, cutter);
+        return openingWithin(world, cutout, border, height, guide, cutter).opening;
     }
     const bool rollsAway = world.widestKerf > 2 * (guide - kDoubt);
     Opening work;
@@ -78,13 +85,11 @@ Opening workOf(const World& world, const ArrangedCutout& cutout, const Border& b
 /// Rolls discs a nanometre smaller and larger: where that changes the room they have by more than its rim
 /// times the nanometre, or its rim by a thousandth of a millimetre (a slot as wide as the bit gives room without
 /// area), a gap lies on the border of a decision.
-void doubtNearBorders(const World& world, const ArrangedCutout& cutout, const Border& border, double bitRadius,
-                      const Opening& opening, SolvedCutout& solved) {
-    const bool rollsAway = world.widestKerf > 2 * (bitRadius - kDoubt);
-    const Box frame = frameRound(border.drawn, world.project.panel, bitRadius, rollsAway || opening.room.reachedFrame);
-    const VoidRim rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, KerfHeight::Below, frame);
+void doubtNearBorders(const World& world, const ArrangedCutout& cutout, double bitRadius, const RolledOpening& rolled,
+                      SolvedCutout& solved) {
+    const Opening& opening = rolled.opening;
     for (const double shift : {-kDoubt, kDoubt}) {
-        const Room other = roomOf(rim, bitRadius + shift, cutout.faces, world.project.panel);
+        const Room other = roomOf(rolled.rim, bitRadius + shift, cutout.faces, world.project.panel);
         const double allowed = 1e-4 + 10 * kDoubt * (opening.room.perimeter + other.perimeter);
         constexpr double kRimChange = 0.001;
         const bool steady = std::abs(other.area - opening.room.area) <= allowed &&
@@ -135,7 +140,8 @@ SolvedCutout solveCutout(const World& world, const ArrangedCutout& cutout, const
     solved.sizes = facingSizes(solved);
     solved.lost = lostWalls(solved, world.arranged, world.project, world.kerfs);
 
-    const Opening opening = openingWithin(world, cutout, border, KerfHeight::Below, bitRadius, bitRadius);
+    const RolledOpening rolled = openingWithin(world, cutout, border, KerfHeight::Below, bitRadius, bitRadius);
+    const Opening& opening = rolled.opening;
     solved.opening = opening.outline;
     solved.parts = opening.room.parts;
     solved.mouthClosed = solved.open && opening.room.parts > 0 && !opening.room.leaves;
@@ -151,7 +157,7 @@ SolvedCutout solveCutout(const World& world, const ArrangedCutout& cutout, const
         solved.work = work.outline;
         std::ranges::copy(work.doubts, std::back_inserter(solved.doubts));
     }
-    doubtNearBorders(world, cutout, border, bitRadius, opening, solved);
+    doubtNearBorders(world, cutout, bitRadius, rolled, solved);
     return solved;
 }
 

@@ -6,9 +6,9 @@
 namespace kerfwall {
 
 /// How the finished template is used, with all that the maker left out worked out.
-/// A bush or a shank's bearing enters from the router's side, opposite the work; a tip's bearing rides
-/// next to the work. With the layout face on the work it rides clear of the kerfs; with the back on the
-/// work it rides in them only where its whole length lies within their depth.
+/// A bush or a shank's bearing enters from the router's side, opposite the work; with the back on the work a
+/// tip's bearing rides next to the work. With the layout face on the work it is set clear of the kerfs, at
+/// the back; with the back on the work it rides in them only where its whole length lies within their depth.
 [[nodiscard]] UseAnswer useOf(const Project& project);
 
 }  // namespace kerfwall

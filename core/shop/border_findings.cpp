@@ -58,8 +58,19 @@ std::optional<Border> toEdge(const SolvedCutout& cutout, const OutlinePiece& edg
     return best;
 }
 
-std::optional<Border> toOpening(const SolvedCutout& first, const SolvedCutout& second) {
+/// At least this far apart, by their bounds alone.
+double apartAtLeast(const Box& a, const Box& b) {
+    const double across = std::max({a.low.x - b.high.x, b.low.x - a.high.x, 0.0});
+    const double up = std::max({a.low.y - b.high.y, b.low.y - a.high.y, 0.0});
+    return length({across, up});
+}
+
+/// None where they are farther apart than `wish` anyway.
+std::optional<Border> toOpening(const SolvedCutout& first, const SolvedCutout& second, double wish) {
     std::optional<Border> best;
+    if (apartAtLeast(first.opening.bounds, second.opening.bounds) > wish) {
+        return best;
+    }
     for (const OutlineLoop& loop : first.opening.loops) {
         for (const OutlinePiece& piece : loop) {
             for (const OutlineLoop& otherLoop : second.opening.loops) {
@@ -111,6 +122,8 @@ std::optional<Finding> thin(const Project& project, const SolvedCutout& cutout,
 
 std::vector<Finding> borderFindings(const Project& project, const Solved& solved) {
     std::vector<Finding> all;
+    const LimitPair limits = limitsOf("border-thin", project, true);
+    const double wish = std::max(limits.care.value_or(0), limits.stop.value_or(0));
     for (std::size_t i = 0; i < solved.cutouts.size(); ++i) {
         const SolvedCutout& cutout = solved.cutouts[i];
         for (const Edge edge : kEdges) {
@@ -119,7 +132,7 @@ std::vector<Finding> borderFindings(const Project& project, const Solved& solved
         }
         for (std::size_t j = i + 1; j < solved.cutouts.size(); ++j) {
             const SolvedCutout& other = solved.cutouts[j];
-            addFinding(all, thin(project, cutout, toOpening(cutout, other), "cutout " + other.id, true));
+            addFinding(all, thin(project, cutout, toOpening(cutout, other, wish), "cutout " + other.id, true));
         }
     }
     return all;

@@ -34,6 +34,9 @@ namespace kerfwall {
 /// running 1 above the kerf's floor; or no trimming bit on the bench.
 [[nodiscard]] std::vector<Finding> panelFindings(const Project& project, const Solved& solved);
 
+/// bench-limit: a kerf that no saw on the bench can cut.
+[[nodiscard]] std::vector<Finding> sawFindings(const Project& project, const Solved& solved);
+
 /// border-thin: from an opening to each edge, not counting pieces that run out at that edge; between the
 /// openings of two cutouts.
 [[nodiscard]] std::vector<Finding> borderFindings(const Project& project, const Solved& solved);

@@ -29,7 +29,7 @@ bool comesBefore(const Finding& a, const Finding& b) {
 
 std::vector<Finding> findings(const Project& project, const Solved& solved) {
     std::vector<Finding> all;
-    for (const auto group : {cornerFindings, narrowFindings, drawingFindings, wallFindings, panelFindings,
+    for (const auto group : {cornerFindings, narrowFindings, drawingFindings, wallFindings, panelFindings, sawFindings,
                              borderFindings, holeFindings, runoutFindings, workFindings, boreFindings}) {
         for (Finding& finding : group(project, solved)) {
             all.push_back(std::move(finding));

@@ -44,6 +44,7 @@ SolvedLine lineWithKerf(const LineId& id, Point from, Point to, Side side, doubl
     line.from = from;
     line.to = to;
     Kerf kerf;
+    kerf.saw = 0;
     kerf.side = side;
     kerf.width = width;
     kerf.depth = depth;
