@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QIcon>
+#include <QScreen>
 #include <QSettings>
 #include <QVBoxLayout>
 
@@ -37,7 +38,7 @@ constexpr int kColumnWidth = 400;
 
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     setObjectName(QStringLiteral("sheet"));
-    resize(1280, 800);
+    resize(QSize(1360, 860).boundedTo(screen()->availableSize() - QSize(8, 40)));  // room for the window's frame
     setAcceptDrops(true);
     setWindowIcon(QIcon(QStringLiteral(":/kerfwall.svg")));
     makeTools();

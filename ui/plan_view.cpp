@@ -94,7 +94,11 @@ void PlanView::setScale(const ViewScale& scale) {
 void PlanView::fit() {
     m_fitted = true;
     const Panel& panel = m_session.project().panel;
-    const QRectF room = QRectF(rect()).adjusted(kRulerWidth + 34, kRulerHeight + 62, -40, -44);
+    // Outside the panel stand edge marks and line letters, which keep their size.
+    constexpr double kLettersAside = 56;
+    constexpr double kLettersAbove = 78;  // and the heading
+    const QRectF room = QRectF(rect()).adjusted(kRulerWidth + kLettersAside, kRulerHeight + kLettersAbove,
+                                                -kLettersAside, -kLettersAside);
     if (room.width() < 20 || room.height() < 20) return;
     const double perMm = std::min(room.width() / panel.width, room.height() / panel.height);
     const double left = room.left() + (room.width() - perMm * panel.width) / 2;

@@ -67,16 +67,19 @@ void SideViewPanel::paintHeading(QPainter& painter) const {
     painter.setFont(bold);
     painter.setPen(colours().ink);
     const QString title = tr("Side view at the cutting line");
-    painter.drawText(QPointF(left, 20), title);
-    const double end = left + painter.fontMetrics().horizontalAdvance(title) + 18;
+    const double titleWidth = painter.fontMetrics().horizontalAdvance(title) + 18;
     painter.setFont(font());
-    painter.setPen(colours().faint);
     const QString cut = tr("%1 above the bottom edge").arg(lengthUnitFor(m_session.cutHeight(), m_session.project().units));
     const double larger = exaggeration();
     const QString note = larger == 1 ? cut : cut + tr(" · heights %1 × larger").arg(larger);
-    // Right-aligned with the panel where there is room, else behind the heading.
-    const double at = std::max(end, right - painter.fontMetrics().horizontalAdvance(note));
-    painter.drawText(QPointF(at, 20), note);
+    // The note ends with the panel where there is room, else follows the title; both move left to stay in view.
+    const double noteWidth = painter.fontMetrics().horizontalAdvance(note);
+    const double begin = std::max<double>(kRulerWidth + 4, std::min(left, width() - 16 - titleWidth - noteWidth));
+    painter.setPen(colours().faint);
+    painter.drawText(QPointF(std::max(begin + titleWidth, right - noteWidth), 20), note);
+    painter.setFont(bold);
+    painter.setPen(colours().ink);
+    painter.drawText(QPointF(begin, 20), title);
 }
 
 void SideViewPanel::paintProjection(QPainter& painter, double top) const {
