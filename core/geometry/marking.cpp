@@ -122,6 +122,13 @@ bool isInFace(const Polygon& face, Point place) {
     return true;
 }
 
+/// The middle of a face, on a tenth of a millimetre where the face is wide enough: a number a person reads.
+Point seedOf(const Polygon& face) {
+    const Point centre = polygonCentre(face);
+    const Point tenth{std::round(centre.x * 10) / 10, std::round(centre.y * 10) / 10};
+    return isInFace(face, tenth) ? tenth : centre;
+}
+
 /// A face of the new layout and the cutout that claimed it first.
 struct Claim {
     Polygon face;
@@ -136,7 +143,7 @@ void carrySeeds(const Carried& carried, std::size_t index, Cutout& cutout, std::
     cutout.seeds.clear();
     for (const Point seed : seeds) {
         for (const Polygon& face : carried.facesOf(seed)) {
-            const Point centre = polygonCentre(face);
+            const Point centre = seedOf(face);
             const auto claim = std::ranges::find_if(claims, [&](const Claim& c) { return isInFace(c.face, centre); });
             if (claim != claims.end()) {
                 if (heir[index] == index) heir[index] = heir[claim->cutout];
@@ -181,7 +188,7 @@ std::expected<Marking, NoMarking> markWaste(const Project& project, Point place,
     marking.cutout = unmark(marking.project, *face);
     if (!marking.cutout.empty()) return marking;
     const Polygon polygon = facePolygon(project, place);
-    const Point seed = polygon.size() < 3 ? place : polygonCentre(polygon);
+    const Point seed = polygon.size() < 3 ? place : seedOf(polygon);
     const auto joins = [&](const Cutout& cutout) {
         return joinTo.empty() ? borders(project, cutout, polygon) : cutout.id == joinTo;
     };

@@ -7,88 +7,10 @@
 #include <optional>
 
 #include "core/geometry/tolerance.h"
+#include "core/geometry/void_parts.h"
 
 namespace kerfwall {
 namespace {
-
-constexpr int kFacesOwner = -1;
-constexpr double kEverywhere = 4 * kPastThePanel;
-
-/// A convex part of the void. Where sides of two parts lie on one another, facing the same way, the one
-/// with the smaller owner keeps the rim.
-struct ConvexPart {
-    std::vector<HalfPlane> bounds;
-    int owner = 0;
-};
-
-/// The part of a corner that a bore leaves standing: inside the two tangents and the corner, outside the bore.
-struct Spandrel {
-    ConvexPart triangle;
-    Point centre;
-    double radius = 0;
-};
-
-/// A stretch of rim in the making: `place(s) = origin + s along`, the void on its left.
-struct RimLine {
-    Point origin;
-    Point along;
-    Spans spans;
-    int owner = 0;
-    std::size_t ownLine = static_cast<std::size_t>(-1);  ///< kerfs of this line do not cut its own walls
-    VoidSide side;
-
-    [[nodiscard]] Point place(double s) const { return origin + s * along; }
-};
-
-struct Cover {
-    std::optional<std::pair<double, double>> span;
-    /// Where a facing side lies within kDoubt of the line and not on it.
-    std::optional<std::pair<double, double>> doubtful;
-};
-
-/// The stretch of `line` that lies inside `part`.
-Cover coverOf(const RimLine& line, const ConvexPart& part) {
-    double from = -kEverywhere;
-    double to = kEverywhere;
-    bool outside = false;
-    bool doubtful = false;
-    constexpr double kParallel = 1e-13;
-    for (const HalfPlane& half : part.bounds) {
-        const double slope = cross(half.direction, line.along);
-        const double level = cross(half.direction, line.origin - half.origin);
-        if (std::abs(slope) > kParallel) {
-            const double at = -level / slope;
-            if (slope > 0) from = std::max(from, at);
-            else to = std::min(to, at);
-            continue;
-        }
-        const bool facing = dot(half.direction, line.along) < 0;
-        if (std::abs(level) <= kSameSide) {
-            // Facing: no wood between them. The same way: one of the two keeps the rim.
-            if (!facing && part.owner >= line.owner) return {};
-            continue;
-        }
-        doubtful = doubtful || (facing && std::abs(level) < kDoubt);
-        outside = outside || level < 0;
-    }
-    Cover cover;
-    if (!(from < to)) return cover;
-    if (doubtful) cover.doubtful = {from, to};
-    if (!outside) cover.span = {from, to};
-    return cover;
-}
-
-ConvexPart bandPart(const ArrangedLine& line, const LaidKerf& kerf, const std::pair<double, double>& span, int owner) {
-    const Point u = line.direction;
-    const Point n = leftOf(u);
-    const bool left = kerf.kerf.side == Side::Left;
-    const double low = left ? 0 : -kerf.kerf.width;
-    const double high = left ? kerf.kerf.width : 0;
-    ConvexPart part{{{line.from + low * n, u}, {line.from + high * n, -1.0 * u}}, owner};
-    if (span.first > -kPastThePanel) part.bounds.push_back({line.from + span.first * u, -1.0 * n});
-    if (span.second < kPastThePanel) part.bounds.push_back({line.from + span.second * u, n});
-    return part;
-}
 
 /// Gathers the rim of one cutout's void.
 class RimBuilder {
@@ -444,8 +366,7 @@ class RimBuilder {
             for (const auto& [part, kerf] : m_bands) {
                 if (const Cover cover = coverOf(probe, part); cover.span) addSpan(free, cover.span->first, cover.span->second);
             }
-            Spans closed{{0, size}};
-            closed = without(std::move(closed), free);
+            const Spans closed = without({{0, size}}, free);
             rim.spans = without(std::move(rim.spans), closed);
             add(std::move(rim));
         }

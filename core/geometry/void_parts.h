@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include "core/geometry/arranged.h"
+#include "core/geometry/curve.h"
+#include "core/geometry/kerf_layout.h"
+#include "core/geometry/void_rim.h"
+
+namespace kerfwall {
+
+/// Owner of faces and of what lies off the panel: before every kerf.
+inline constexpr int kFacesOwner = -1;
+inline constexpr double kEverywhere = 4 * kPastThePanel;
+
+/// A convex part of the void. Where sides of two parts lie on one another, facing the same way, the one
+/// with the smaller owner keeps the rim.
+struct ConvexPart {
+    std::vector<HalfPlane> bounds;
+    int owner = 0;
+};
+
+/// The part of a corner that a bore leaves standing: inside the two tangents and the corner, outside the bore.
+struct Spandrel {
+    ConvexPart triangle;
+    Point centre;
+    double radius = 0;
+};
+
+/// A stretch of rim in the making: `place(s) = origin + s along`, the void on its left.
+struct RimLine {
+    Point origin;
+    Point along;
+    Spans spans;
+    int owner = 0;
+    std::size_t ownLine = static_cast<std::size_t>(-1);  ///< kerfs of this line do not cut its own walls
+    VoidSide side;
+
+    [[nodiscard]] Point place(double s) const { return origin + s * along; }
+};
+
+struct Cover {
+    std::optional<std::pair<double, double>> span;
+    /// Where a facing side lies within kDoubt of the line and not on it.
+    std::optional<std::pair<double, double>> doubtful;
+};
+
+/// The stretch of `line` that lies inside `part`.
+[[nodiscard]] Cover coverOf(const RimLine& line, const ConvexPart& part);
+
+/// A stretch of a kerf as a part of the void; ends past the panel are open.
+[[nodiscard]] ConvexPart bandPart(const ArrangedLine& line, const LaidKerf& kerf, const std::pair<double, double>& span,
+                                  int owner);
+
+}  // namespace kerfwall
