@@ -63,15 +63,7 @@ class PainterSurface : public Surface {
     }
 
     void circle(Point centre, double radius, const QColor& fill, const LineType* type) override {
-        OutlinePiece half;
-        half.isArc = true;
-        half.centre = centre;
-        half.radius = radius;
-        half.from = centre + Point{radius, 0};
-        half.to = centre - Point{radius, 0};
-        OutlinePiece back = half;
-        std::swap(back.from, back.to);
-        area({{half, back}}, fill, type);
+        area({circleLoop(centre, radius)}, fill, type);
     }
 
     void text(const Label& label, const QColor& colour, const QColor& halo) override {

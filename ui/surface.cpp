@@ -20,17 +20,6 @@ constexpr double kPastDimension = 1.5;
 constexpr double kSign = 6;
 constexpr double kPlaneEnd = 4;
 
-OutlineLoop loopOf(const std::vector<Point>& points) {
-    OutlineLoop loop;
-    for (std::size_t i = 0; i < points.size(); ++i) {
-        OutlinePiece piece;
-        piece.from = points[i];
-        piece.to = points[(i + 1) % points.size()];
-        loop.push_back(piece);
-    }
-    return loop;
-}
-
 class MarkDrawer {
   public:
     MarkDrawer(Surface& surface, const Palette& palette) : m_surface(surface), m_palette(palette) {}
@@ -119,7 +108,7 @@ class MarkDrawer {
         const double scale = m_surface.markScale();
         const Point foot = tip + kArrow * scale * back;
         const Point half = kArrowHalf * scale * leftOf(back);
-        m_surface.area({loopOf({tip, foot + half, foot - half})}, lineType(Ink::Dimension, m_palette).colour,
+        m_surface.area({polygonLoop({tip, foot + half, foot - half})}, lineType(Ink::Dimension, m_palette).colour,
                        nullptr);
     }
 
@@ -174,13 +163,13 @@ void drawSign(Surface& surface, Point at, double size, Severity severity, const 
     double drop = 0.36;
     if (severity == Severity::Stop) {
         const Point c{half * 0.9, half * 0.9};
-        surface.area({loopOf({at - c, {at.x + c.x, at.y - c.y}, at + c, {at.x - c.x, at.y + c.y}})}, colour,
+        surface.area({polygonLoop({at - c, {at.x + c.x, at.y - c.y}, at + c, {at.x - c.x, at.y + c.y}})}, colour,
                      &border);
         letters = palette.kind == PaletteKind::Dark ? palette.ground : QColor(Qt::white);
     } else if (severity == Severity::Care) {
         const double wide = half * 2 / std::numbers::sqrt3 * 1.05;
         surface.area(
-            {loopOf(
+            {polygonLoop(
                 {{at.x - wide, at.y - half * 0.85}, {at.x + wide, at.y - half * 0.85}, {at.x, at.y + half}})},
             palette.ground, &border);
         drop = 0.72;

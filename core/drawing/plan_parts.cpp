@@ -45,17 +45,6 @@ Run edgeRun(const Panel& panel, Edge edge) {
     return {markPlace(panel, {edge, 0}), edgeHeading(edge), edgeLength(panel, edge)};
 }
 
-OutlineLoop polygonLoop(const std::vector<Point>& points) {
-    OutlineLoop loop;
-    for (std::size_t i = 0; i < points.size(); ++i) {
-        OutlinePiece piece;
-        piece.from = points[i];
-        piece.to = points[(i + 1) % points.size()];
-        loop.push_back(piece);
-    }
-    return loop;
-}
-
 OutlineLoop rectangleLoop(Point low, Point high) {
     return polygonLoop({low, {high.x, low.y}, high, {low.x, high.y}});
 }

@@ -18,8 +18,6 @@ struct Run {
 /// An edge, from its start corner, anticlockwise round the panel.
 [[nodiscard]] Run edgeRun(const Panel& panel, Edge edge);
 
-/// A closed loop of straight pieces.
-[[nodiscard]] OutlineLoop polygonLoop(const std::vector<Point>& points);
 [[nodiscard]] OutlineLoop rectangleLoop(Point low, Point high);
 
 /// A convex polygon cut off at the panel's edges; empty where nothing is left.

@@ -240,7 +240,7 @@ ExactArrangement arrangeLines(const Project& project, Arranged& plain) {
             return turnBetween(other, *line) == CGAL::ZERO && other.sideOf(line->p) == CGAL::ZERO;
         });
         if (twin != all.lines.end()) {
-            const auto& first = project.lines[plain.lines[static_cast<std::size_t>(twin - all.lines.begin())].index].id;
+            const auto& first = lineId(project, plain, static_cast<std::size_t>(twin - all.lines.begin()));
             plain.troubles.push_back({linePointer(i) + "/place",
                                       "lines " + first + " and " + said.id + " lie on one another; move or delete one"
                                       " of them.",
@@ -276,7 +276,7 @@ std::optional<std::vector<ExactFace>> facesOf(const Project& project, std::size_
             return std::nullopt;
         };
         if (found.onLine) {
-            const LineId& line = project.lines[plain.lines[*found.onLine].index].id;
+            const LineId& line = lineId(project, plain, *found.onLine);
             return refuse("a seed of cutout " + cutout.id + " lies on line " + line + "; put it inside the waste.", {line});
         }
         if (!found.face) {
@@ -296,6 +296,15 @@ std::optional<std::vector<ExactFace>> facesOf(const Project& project, std::size_
 }
 
 }  // namespace
+
+bool isWithin(const std::vector<HalfPlane>& bounds, Point place, double margin) {
+    return std::ranges::all_of(
+        bounds, [&](const HalfPlane& half) { return cross(half.direction, place - half.origin) > margin; });
+}
+
+const LineId& lineId(const Project& project, const Arranged& arranged, std::size_t line) {
+    return project.lines[arranged.lines[line].index].id;
+}
 
 Arranged arrange(const Project& project) {
     Arranged plain;

@@ -34,6 +34,9 @@ struct HalfPlane {
     Point direction;  ///< unit
 };
 
+/// True where a place lies more than `margin` mm inside every half-plane.
+[[nodiscard]] bool isWithin(const std::vector<HalfPlane>& bounds, Point place, double margin);
+
 /// A convex face: its half-planes and its corners, anticlockwise.
 struct ArrangedFace {
     std::vector<HalfPlane> bounds;
@@ -68,6 +71,9 @@ struct Arranged {
     std::vector<ArrangedCutout> cutouts;
     std::vector<DrawingTrouble> troubles;
 };
+
+/// The id of a line of the arrangement.
+[[nodiscard]] const LineId& lineId(const Project& project, const Arranged& arranged, std::size_t line);
 
 /// Resolves the lines and joins the faces of every cutout.
 /// Exact: decimals are taken as they are written; a line by an angle that is no multiple of 45 degrees,

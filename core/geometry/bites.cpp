@@ -50,10 +50,10 @@ class CornerReader {
     };
     [[nodiscard]] const std::vector<Biting>& biting() const { return m_biting; }
 
-    [[nodiscard]] const LineId& idOf(std::size_t line) const { return m_project.lines[m_arranged.lines[line].index].id; }
+    [[nodiscard]] const LineId& idOf(std::size_t line) const { return lineId(m_project, m_arranged, line); }
     [[nodiscard]] const DrawnBorder& border() const { return m_border; }
 
-    /// Width of the line's kerf on the side that meets this corner's waste; 0 where it has none.
+    /// Width of the line's kerf, one saw cutting both its sides; 0 where it has none.
     [[nodiscard]] double kerfWidth(const LineId& line) const {
         double width = 0;
         for (const LaidKerf& kerf : m_kerfs) {
@@ -189,28 +189,11 @@ std::optional<ReliefHole> reliefHole(const Corner& corner, double drill, double 
     return ReliefHole{corner.point + away * bisector, drill};
 }
 
-}  // namespace
-
-void readCorners(SolvedCutout& cutout, const Opening& opening, const Project& project, const Arranged& arranged,
-                 const std::vector<LaidKerf>& kerfs, double bitRadius) {
-    const CornerReader reader(cutout, opening, project, arranged, kerfs);
-    const std::optional<double> drill = benchOf(project).cornerDrill;
-    for (Corner& corner : cutout.corners) {
-        corner.step = reader.step(corner.point, 2 * bitRadius);
-        if (corner.angle >= 180) continue;
-        if (corner.regime != Regime::Bored) corner.regime = reader.regime(corner, bitRadius);
-        if (drill) corner.drill = reliefHole(corner, *drill, bitRadius);
-    }
-}
-
-namespace {
-
 /// Adds what a piece rested on to a hollow.
 void noteContacts(Hollow& hollow, const PieceSource& source, const SolvedCutout& cutout, const CornerReader& reader) {
     for (const Contact& contact : source.contacts) {
         for (const VoidSide* side : {&contact.side, contact.onLip ? &contact.lipSide : nullptr}) {
-            if (!side) continue;
-            if (!isOnKerf(*side)) continue;
+            if (!side || !isOnKerf(*side)) continue;
             const LineId& line = reader.idOf(side->line);
             if (std::ranges::find(hollow.lips, line) == hollow.lips.end()) hollow.lips.push_back(line);
         }
@@ -233,11 +216,8 @@ void absorb(Hollow& hollow, const Hollow& other) {
     }
 }
 
-}  // namespace
-
-std::vector<Hollow> hollowsOf(const SolvedCutout& cutout, const Opening& opening, const Project& project,
-                              const Arranged& arranged, const std::vector<LaidKerf>& kerfs) {
-    const CornerReader reader(cutout, opening, project, arranged, kerfs);
+/// Every place where the opening bites past the drawn cutout.
+std::vector<Hollow> hollowsOf(const SolvedCutout& cutout, const Opening& opening, const CornerReader& reader) {
     std::vector<Hollow> hollows;
     // Pieces that follow one another outside the drawn cutout are one hollow.
     std::optional<std::size_t> loop;
@@ -268,6 +248,21 @@ std::vector<Hollow> hollowsOf(const SolvedCutout& cutout, const Opening& opening
     }
     finishLoop();
     return hollows;
+}
+
+}  // namespace
+
+void readBites(SolvedCutout& cutout, const Opening& opening, const Project& project, const Arranged& arranged,
+               const std::vector<LaidKerf>& kerfs, double bitRadius) {
+    const CornerReader reader(cutout, opening, project, arranged, kerfs);
+    const std::optional<double> drill = benchOf(project).cornerDrill;
+    for (Corner& corner : cutout.corners) {
+        corner.step = reader.step(corner.point, 2 * bitRadius);
+        if (corner.angle >= 180) continue;
+        if (corner.regime != Regime::Bored) corner.regime = reader.regime(corner, bitRadius);
+        if (drill) corner.drill = reliefHole(corner, *drill, bitRadius);
+    }
+    cutout.hollows = hollowsOf(cutout, opening, reader);
 }
 
 }  // namespace kerfwall

@@ -5,14 +5,9 @@
 
 namespace kerfwall {
 
-/// Reads off the opening how each corner came out (`step`, `regime`, `drill`) and where it bites past
-/// the drawn cutout.
-void readCorners(SolvedCutout& cutout, const Opening& opening, const Project& project, const Arranged& arranged,
-                 const std::vector<LaidKerf>& kerfs, double bitRadius);
-
-/// Every place where the opening bites past the drawn cutout, deepest point first in each hollow.
-[[nodiscard]] std::vector<Hollow> hollowsOf(const SolvedCutout& cutout, const Opening& opening,
-                                            const Project& project, const Arranged& arranged,
-                                            const std::vector<LaidKerf>& kerfs);
+/// Reads off the opening how each corner came out (`step`, `regime`, `drill`) and where it bites past the
+/// drawn cutout (`hollows`, each at its deepest place).
+void readBites(SolvedCutout& cutout, const Opening& opening, const Project& project, const Arranged& arranged,
+               const std::vector<LaidKerf>& kerfs, double bitRadius);
 
 }  // namespace kerfwall

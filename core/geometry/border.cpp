@@ -16,10 +16,6 @@ Point directionOf(const BorderRun& run, const Arranged& arranged) {
     return run.alongLine ? along : -1.0 * along;
 }
 
-const LineId& idOf(const Project& project, const Arranged& arranged, std::size_t line) {
-    return project.lines[arranged.lines[line].index].id;
-}
-
 const BoredCorner* boreAt(const Cutout& cutout, const LineId& a, const LineId& b) {
     const auto found = std::ranges::find_if(cutout.corners, [&](const BoredCorner& bore) {
         return (bore.first == a && bore.second == b) || (bore.first == b && bore.second == a);
@@ -30,8 +26,8 @@ const BoredCorner* boreAt(const Cutout& cutout, const LineId& a, const LineId& b
 Corner cornerBetween(const Project& project, const Arranged& arranged, const BorderRun& first,
                      const BorderRun& second, const Cutout& cutout, double bitRadius) {
     Corner corner;
-    corner.first = idOf(project, arranged, *first.on.line);
-    corner.second = idOf(project, arranged, *second.on.line);
+    corner.first = lineId(project, arranged, *first.on.line);
+    corner.second = lineId(project, arranged, *second.on.line);
     const Point in = directionOf(first, arranged);
     const Point out = directionOf(second, arranged);
     // Where a run too short to count lay between them, the corner is where the two lines cross.
@@ -62,7 +58,7 @@ OutlineLoop drawnLoop(const Project& project, const Arranged& arranged, const st
         OutlinePiece piece;
         piece.from = run.from;
         piece.to = run.to;
-        piece.on = run.on.line ? idOf(project, arranged, *run.on.line) : std::string(edgeName(run.on.edge));
+        piece.on = run.on.line ? lineId(project, arranged, *run.on.line) : std::string(edgeName(run.on.edge));
         loop.push_back(std::move(piece));
     }
     // A run too short to count leaves a gap: the neighbours meet at its middle.
@@ -86,7 +82,7 @@ void addLoop(Border& border, const Project& project, const Arranged& arranged, c
             continue;
         }
         wallOf[i] = border.walls.size();
-        border.walls.push_back({idOf(project, arranged, *runs[i].on.line), runs[i].from, runs[i].to,
+        border.walls.push_back({lineId(project, arranged, *runs[i].on.line), runs[i].from, runs[i].to,
                                 runs[i].alongLine ? Side::Left : Side::Right, {}, {}});
     }
     for (std::size_t i = 0; i < runs.size() && border.walls.size() > firstWall; ++i) {

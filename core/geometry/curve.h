@@ -62,6 +62,7 @@ struct Rim {
     std::vector<std::size_t> next;
 
     [[nodiscard]] std::vector<std::vector<std::size_t>> loops() const;  ///< closed runs only
+    [[nodiscard]] std::vector<std::vector<Curve>> closedRuns() const;   ///< the same, as curves
     /// Where a run longer than kJoin breaks off; shorter ones are rounding dust.
     [[nodiscard]] std::vector<std::size_t> openEnds() const;
 };
@@ -73,9 +74,9 @@ struct Rim {
 /// A rim turned about, its other side free.
 [[nodiscard]] Rim reversed(const Rim& rim);
 
-/// Signed area of a loop of a rim, mm².
-[[nodiscard]] double signedArea(const Rim& rim, const std::vector<std::size_t>& loop);
-/// How often a loop turns round a place that is not on it, anticlockwise positive.
-[[nodiscard]] int windingRound(const Rim& rim, const std::vector<std::size_t>& loop, Point place);
+/// Signed area of a closed run of curves, mm².
+[[nodiscard]] double signedArea(const std::vector<Curve>& loop);
+/// How often a closed run turns round a place that is not on it, anticlockwise positive.
+[[nodiscard]] int windingRound(const std::vector<Curve>& loop, Point place);
 
 }  // namespace kerfwall

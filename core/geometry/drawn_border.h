@@ -13,16 +13,20 @@
 
 namespace kerfwall {
 
-/// The drawn cutout's border, to ask how far outside it a place lies.
+/// The drawn cutout's border, to ask how far inside or outside it a place lies.
 class DrawnBorder {
   public:
     struct Segment {
         Point from;
         Point to;
-        [[nodiscard]] double squareTo(Point p) const {
+        /// From the nearest place of the segment to `p`.
+        [[nodiscard]] Point awayTo(Point p) const {
             const Point along = to - from;
             const double t = std::clamp(dot(p - from, along) / dot(along, along), 0.0, 1.0);
-            const Point off = p - from - t * along;
+            return p - from - t * along;
+        }
+        [[nodiscard]] double squareTo(Point p) const {
+            const Point off = awayTo(p);
             return dot(off, off);
         }
     };
@@ -35,6 +39,7 @@ class DrawnBorder {
             }
         }
     }
+    [[nodiscard]] const std::vector<Segment>& segments() const { return m_all; }
     /// The line or edge whose stretch of border is nearest.
     [[nodiscard]] const std::string& nearestName(Point place) const {
         const auto nearest = std::ranges::min_element(m_all, {}, [&](const Segment& side) { return side.squareTo(place); });
@@ -62,7 +67,6 @@ class DrawnBorder {
         return found;
     }
 
-  private:
     [[nodiscard]] bool isInside(Point p) const {
         bool inside = false;
         for (const Segment& s : m_all) {
@@ -72,6 +76,7 @@ class DrawnBorder {
         return inside;
     }
 
+  private:
     std::vector<Segment> m_all;
     std::vector<std::string> m_names;
 };

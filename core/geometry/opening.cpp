@@ -28,7 +28,7 @@ std::string nameOn(const PieceSource& source, const Project& project, const Arra
     if (source.contacts.size() != 1 || source.contacts.front().onLip) return "";
     const VoidSide& side = source.contacts.front().side;
     const bool onLine = side.kind == VoidSide::Kind::Wall || side.kind == VoidSide::Kind::Mouth;
-    return onLine ? project.lines[arranged.lines[side.line].index].id : "";
+    return onLine ? lineId(project, arranged, side.line) : "";
 }
 
 /// A round of more than half a turn as two, so that the ends of a piece never meet.
@@ -113,26 +113,26 @@ SourcedLoop tidied(SourcedLoop loop) {
 Room roomOf(const VoidRim& rim, double radius, const std::vector<ArrangedFace>& faces, const Panel& panel) {
     Room room;
     room.track = roll(rim.rim, radius);
-    const std::vector<Rim> loops = splitLoops(room.track.rim);
+    const std::vector<std::vector<Curve>> loops = room.track.rim.closedRuns();
     for (const auto& region : regionsOf(loops)) {
         if (!isOver(loops, region, faces)) continue;
         for (const std::size_t loop : region) {
-            room.area += signedArea(loops[loop], loops[loop].loops().front());
-            const std::size_t base = room.chosen.curves.size();
-            for (std::size_t i = 0; i < loops[loop].curves.size(); ++i) {
-                const Curve& curve = loops[loop].curves[i];
+            room.area += signedArea(loops[loop]);
+            const std::size_t first = room.chosen.curves.size();
+            for (const Curve& curve : loops[loop]) {
                 const VoidSide& side = rim.sides[rim.rim.curves[room.track.rests[curve.tag].curve].tag];
                 const bool onPanel = isOnPanel(panel, curve.from);
                 room.perimeter += curve.lengthInMm();
                 room.leaves = room.leaves || !onPanel;
                 room.reachedFrame = room.reachedFrame || (side.kind == VoidSide::Kind::Frame && onPanel);
                 room.chosen.curves.push_back(curve);
-                room.chosen.next.push_back(base + loops[loop].next[i]);
+                room.chosen.next.push_back(room.chosen.curves.size());
             }
+            room.chosen.next.back() = first;
         }
     }
-    for (const auto& loop : clipToPanel(room.chosen, panel)) {
-        const std::vector<Rim> one{rimOf(loop)};
+    for (ClippedLoop& loop : clipToPanel(room.chosen, panel)) {
+        const std::vector<std::vector<Curve>> one{std::move(loop.curves)};
         const auto regions = regionsOf(one);
         if (!regions.empty() && isOver(one, regions.front(), faces)) ++room.parts;
     }
@@ -168,8 +168,8 @@ Opening openingOf(const VoidRim& rim, double room, double sweep, const std::vect
     };
 
     const std::vector<ClippedLoop> clipped = clipToPanel(opening.swept, project.panel);
-    std::vector<Rim> loops;
-    for (const ClippedLoop& loop : clipped) loops.push_back(rimOf(loop));
+    std::vector<std::vector<Curve>> loops;
+    for (const ClippedLoop& loop : clipped) loops.push_back(loop.curves);
     std::vector<OutlineLoop> kept;
     for (const auto& region : regionsOf(loops)) {
         if (!isOver(loops, region, faces)) continue;

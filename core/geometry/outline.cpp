@@ -3,25 +3,18 @@
 
 #include <algorithm>
 #include <limits>
+#include <utility>
 
 #include "core/geometry/curve.h"
 
 namespace kerfwall {
 namespace {
 
-Rim rimOf(const OutlineLoop& loop) {
-    Rim rim;
-    for (const OutlinePiece& piece : loop) {
-        rim.next.push_back((rim.curves.size() + 1) % loop.size());
-        rim.curves.push_back(curveOf(piece));
-    }
-    return rim;
-}
-
-std::vector<std::size_t> wholeOf(const Rim& rim) {
-    std::vector<std::size_t> all(rim.curves.size());
-    for (std::size_t i = 0; i < all.size(); ++i) all[i] = i;
-    return all;
+std::vector<Curve> curvesOf(const OutlineLoop& loop) {
+    std::vector<Curve> curves;
+    curves.reserve(loop.size());
+    for (const OutlinePiece& piece : loop) curves.push_back(curveOf(piece));
+    return curves;
 }
 
 }  // namespace
@@ -31,21 +24,41 @@ Curve curveOf(const OutlinePiece& piece) {
                        : straight(piece.from, piece.to);
 }
 
+OutlineLoop polygonLoop(const std::vector<Point>& corners) {
+    OutlineLoop loop;
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+        OutlinePiece piece;
+        piece.from = corners[i];
+        piece.to = corners[(i + 1) % corners.size()];
+        loop.push_back(std::move(piece));
+    }
+    return loop;
+}
+
+OutlineLoop circleLoop(Point centre, double radius) {
+    OutlinePiece half;
+    half.isArc = true;
+    half.centre = centre;
+    half.radius = radius;
+    half.from = centre + Point{radius, 0};
+    half.to = centre - Point{radius, 0};
+    OutlinePiece back = half;
+    std::swap(back.from, back.to);
+    return {half, back};
+}
+
 double sweepOf(const OutlinePiece& arc) { return curveOf(arc).size; }
 
-double signedArea(const OutlineLoop& loop) {
-    const Rim rim = rimOf(loop);
-    return signedArea(rim, wholeOf(rim));
-}
+double signedArea(const OutlineLoop& loop) { return signedArea(curvesOf(loop)); }
 
 Outline makeOutline(std::vector<OutlineLoop> loops) {
     Outline outline;
     constexpr double kFar = std::numeric_limits<double>::infinity();
     Box bounds{{kFar, kFar}, {-kFar, -kFar}};
     for (const OutlineLoop& loop : loops) {
-        outline.area += signedArea(loop);
-        for (const OutlinePiece& piece : loop) {
-            const Curve curve = curveOf(piece);
+        const std::vector<Curve> curves = curvesOf(loop);
+        outline.area += signedArea(curves);
+        for (const Curve& curve : curves) {
             outline.perimeter += curve.lengthInMm();
             const Box box = curve.bounds();
             bounds.low = {std::min(bounds.low.x, box.low.x), std::min(bounds.low.y, box.low.y)};
@@ -59,10 +72,7 @@ Outline makeOutline(std::vector<OutlineLoop> loops) {
 
 bool isInside(const Outline& outline, Point place) {
     int turns = 0;
-    for (const OutlineLoop& loop : outline.loops) {
-        const Rim rim = rimOf(loop);
-        turns += windingRound(rim, wholeOf(rim), place);
-    }
+    for (const OutlineLoop& loop : outline.loops) turns += windingRound(curvesOf(loop), place);
     return turns > 0;
 }
 

@@ -39,6 +39,12 @@ struct Outline {
 /// The piece as a curve, for the engine.
 [[nodiscard]] Curve curveOf(const OutlinePiece& piece);
 
+/// A closed loop of straight pieces through these corners.
+[[nodiscard]] OutlineLoop polygonLoop(const std::vector<Point>& corners);
+
+/// A circle as two half turns, anticlockwise.
+[[nodiscard]] OutlineLoop circleLoop(Point centre, double radius);
+
 /// Signed area of one loop, mm²: positive where it runs anticlockwise. Arcs counted exactly.
 [[nodiscard]] double signedArea(const OutlineLoop& loop);
 

@@ -180,41 +180,20 @@ std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel) {
     return clipped;
 }
 
-Rim rimOf(const ClippedLoop& loop) {
-    Rim rim;
-    rim.curves = loop.curves;
-    for (std::size_t i = 0; i < loop.curves.size(); ++i) rim.next.push_back((i + 1) % loop.curves.size());
-    return rim;
-}
-
-std::vector<Rim> splitLoops(const Rim& rim) {
-    std::vector<Rim> single;
-    for (const auto& loop : rim.loops()) {
-        Rim one;
-        for (const std::size_t i : loop) {
-            one.next.push_back((one.curves.size() + 1) % loop.size());
-            one.curves.push_back(rim.curves[i]);
-        }
-        single.push_back(std::move(one));
-    }
-    return single;
-}
-
-std::vector<std::vector<std::size_t>> regionsOf(const std::vector<Rim>& loops) {
+std::vector<std::vector<std::size_t>> regionsOf(const std::vector<std::vector<Curve>>& loops) {
     std::vector<double> areas;
-    for (const Rim& loop : loops) areas.push_back(signedArea(loop, loop.loops().front()));
+    for (const auto& loop : loops) areas.push_back(signedArea(loop));
     std::vector<std::vector<std::size_t>> regions;
     for (std::size_t i = 0; i < loops.size(); ++i) {
         if (areas[i] > kDust) regions.push_back({i});
     }
     for (std::size_t i = 0; i < loops.size(); ++i) {
         if (areas[i] > -kDust) continue;
-        const Curve& any = loops[i].curves.front();
+        const Curve& any = loops[i].front();
         const Point place = any.at(any.size / 2);
         std::vector<std::size_t>* home = nullptr;
         for (auto& region : regions) {
-            const Rim& outer = loops[region.front()];
-            if (areas[region.front()] < -areas[i] || windingRound(outer, outer.loops().front(), place) == 0) continue;
+            if (areas[region.front()] < -areas[i] || windingRound(loops[region.front()], place) == 0) continue;
             if (!home || areas[region.front()] < areas[home->front()]) home = &region;
         }
         if (home) home->push_back(i);
@@ -222,25 +201,22 @@ std::vector<std::vector<std::size_t>> regionsOf(const std::vector<Rim>& loops) {
     return regions;
 }
 
-bool isOver(const std::vector<Rim>& loops, const std::vector<std::size_t>& region,
+bool isOver(const std::vector<std::vector<Curve>>& loops, const std::vector<std::size_t>& region,
             const std::vector<ArrangedFace>& faces) {
     for (const ArrangedFace& face : faces) {
         Point middle;
         for (const Point& corner : face.corners) middle = middle + (1.0 / static_cast<double>(face.corners.size())) * corner;
         int turns = 0;
-        for (const std::size_t i : region) turns += windingRound(loops[i], loops[i].loops().front(), middle);
+        for (const std::size_t i : region) turns += windingRound(loops[i], middle);
         if (turns != 0) return true;
         for (const std::size_t i : region) {
-            for (const Curve& curve : loops[i].curves) {
+            for (const Curve& curve : loops[i]) {
                 std::vector<double> marks{0, curve.size};
                 for (const HalfPlane& half : face.bounds) meetLine(curve, half.origin, half.direction, marks);
                 std::ranges::sort(marks);
                 for (std::size_t m = 0; m + 1 < marks.size(); ++m) {
                     const Point place = curve.at((marks[m] + marks[m + 1]) / 2);
-                    const bool inside = std::ranges::all_of(face.bounds, [&](const HalfPlane& half) {
-                        return cross(half.direction, place - half.origin) > kOnEdge;
-                    });
-                    if (inside) return true;
+                    if (isWithin(face.bounds, place, kOnEdge)) return true;
                 }
             }
         }

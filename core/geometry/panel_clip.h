@@ -19,18 +19,12 @@ struct ClippedLoop {
 /// What of a rim's region (on its left) lies on the panel. The rim's closed loops count, nothing else.
 [[nodiscard]] std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel);
 
-/// The loop as a rim of its own.
-[[nodiscard]] Rim rimOf(const ClippedLoop& loop);
-
 /// Loops gathered into regions: an outer loop first, then the holes in it. Dust is left out.
-[[nodiscard]] std::vector<std::vector<std::size_t>> regionsOf(const std::vector<Rim>& loops);
+[[nodiscard]] std::vector<std::vector<std::size_t>> regionsOf(const std::vector<std::vector<Curve>>& loops);
 
 /// True where a region (as regionsOf gives it) and the faces have more than a border in common.
-[[nodiscard]] bool isOver(const std::vector<Rim>& loops, const std::vector<std::size_t>& region,
+[[nodiscard]] bool isOver(const std::vector<std::vector<Curve>>& loops, const std::vector<std::size_t>& region,
                           const std::vector<ArrangedFace>& faces);
-
-/// Every closed loop of a rim as a rim of its own.
-[[nodiscard]] std::vector<Rim> splitLoops(const Rim& rim);
 
 /// True where the place lies on the panel, more than `margin` from its edges.
 [[nodiscard]] bool isOnPanel(const Panel& panel, Point place, double margin = 0);

@@ -44,6 +44,15 @@ std::vector<std::vector<std::size_t>> Rim::loops() const {
     return found;
 }
 
+std::vector<std::vector<Curve>> Rim::closedRuns() const {
+    std::vector<std::vector<Curve>> runs;
+    for (const auto& loop : loops()) {
+        runs.emplace_back();
+        for (const std::size_t i : loop) runs.back().push_back(curves[i]);
+    }
+    return runs;
+}
+
 std::vector<std::size_t> Rim::openEnds() const {
     std::vector<std::size_t> before(next.size(), kOpenEnd);
     for (std::size_t i = 0; i < next.size(); ++i) {
@@ -107,12 +116,11 @@ Rim reversed(const Rim& rim) {
     return other;
 }
 
-double signedArea(const Rim& rim, const std::vector<std::size_t>& loop) {
+double signedArea(const std::vector<Curve>& loop) {
     if (loop.empty()) return 0;
-    const Point origin = rim.curves[loop.front()].from;
+    const Point origin = loop.front().from;
     double twice = 0;
-    for (const std::size_t i : loop) {
-        const Curve& curve = rim.curves[i];
+    for (const Curve& curve : loop) {
         twice += cross(curve.from - origin, curve.to - origin);
         if (!curve.isArc) continue;
         const double segment = curve.radius * curve.radius * (curve.size - std::sin(curve.size));
@@ -121,12 +129,11 @@ double signedArea(const Rim& rim, const std::vector<std::size_t>& loop) {
     return twice / 2;
 }
 
-int windingRound(const Rim& rim, const std::vector<std::size_t>& loop, Point place) {
+int windingRound(const std::vector<Curve>& loop, Point place) {
     double angle = 0;
     int turns = 0;
     const auto chord = [&](Point a, Point b) { angle += std::atan2(cross(a - place, b - place), dot(a - place, b - place)); };
-    for (const std::size_t i : loop) {
-        const Curve& curve = rim.curves[i];
+    for (const Curve& curve : loop) {
         if (!curve.isArc) {
             chord(curve.from, curve.to);
             continue;

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/geometry/bites.h"
+#include "core/geometry/edge_place.h"
 #include "core/geometry/facing_sizes.h"
 #include "core/geometry/opening.h"
 #include "core/geometry/tolerance.h"
@@ -39,12 +40,14 @@ struct RolledOpening {
     Opening opening;
 };
 
-/// The opening that a disc leaves, looked at as far as it needs.
+/// The opening that a disc of radius `room` leaves, looked at as far as it needs: where a disc of radius
+/// `farther` is to roll in that opening next, by so much farther.
 RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border, KerfHeight height,
-                      double room, double sweep) {
-    const bool rollsAway = world.widestKerf > 2 * (room - kDoubt);
+                            double room, double sweep, double farther = 0) {
+    const double narrowest = farther > 0 ? std::min(room, farther) : room;
+    const bool rollsAway = world.widestKerf > 2 * (narrowest - kDoubt);
     for (const bool whole : {rollsAway, true}) {
-        const Box frame = frameRound(border.drawn, world.project.panel, room, whole);
+        const Box frame = frameRound(border.drawn, world.project.panel, room + farther, whole);
         RolledOpening rolled;
         rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
         rolled.opening = openingOf(rolled.rim, room, sweep, cutout.faces, world.project, world.arranged);
@@ -62,24 +65,14 @@ Opening workOf(const World& world, const ArrangedCutout& cutout, const Border& b
     if (guide >= bitRadius || height == KerfHeight::InBand) {
         return openingWithin(world, cutout, border, height, guide, cutter).opening;
     }
-    const bool rollsAway = world.widestKerf > 2 * (guide - kDoubt);
-    Opening work;
-    for (const bool whole : {rollsAway, true}) {
-        const Box frame = frameRound(border.drawn, world.project.panel, bitRadius + guide, whole);
-        const VoidRim rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
-        const Opening trimmed = openingOf(rim, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);
-        // Roll again, in what is trimmed. Its rounds are nobody's wall: they count as bores.
-        VoidRim again;
-        again.rim = trimmed.swept;
-        again.doubts = trimmed.doubts;
-        for (Curve& curve : again.rim.curves) {
-            curve.tag = again.sides.size();
-            again.sides.push_back({VoidSide::Kind::Bore, 0, 0, Edge::Bottom});
-        }
-        work = openingOf(again, guide, cutter, cutout.faces, world.project, world.arranged);
-        if (!trimmed.room.reachedFrame) break;
-    }
-    return work;
+    const Opening trimmed = openingWithin(world, cutout, border, height, bitRadius, bitRadius, guide).opening;
+    // Roll again, in what is trimmed. Its rounds are nobody's wall: they count as bores.
+    VoidRim again;
+    again.rim = trimmed.swept;
+    again.doubts = trimmed.doubts;
+    again.sides = {{VoidSide::Kind::Bore, 0, 0, Edge::Bottom}};
+    for (Curve& curve : again.rim.curves) curve.tag = 0;
+    return openingOf(again, guide, cutter, cutout.faces, world.project, world.arranged);
 }
 
 /// Rolls discs a nanometre smaller and larger: where that changes the room they have by more than its rim
@@ -108,7 +101,7 @@ std::vector<LostWall> lostWalls(const SolvedCutout& solved, const Arranged& arra
     for (const Wall& wall : solved.walls) {
         for (const LaidKerf& kerf : kerfs) {
             const ArrangedLine& line = arranged.lines[kerf.line];
-            if (project.lines[line.index].id != wall.line || kerf.kerf.side == wall.waste) continue;
+            if (lineId(project, arranged, kerf.line) != wall.line || kerf.kerf.side == wall.waste) continue;
             double from = dot(wall.from - line.from, line.direction);
             double to = dot(wall.to - line.from, line.direction);
             if (from > to) std::swap(from, to);
@@ -146,8 +139,7 @@ SolvedCutout solveCutout(const World& world, const ArrangedCutout& cutout, const
     solved.parts = opening.room.parts;
     solved.mouthClosed = solved.open && opening.room.parts > 0 && !opening.room.leaves;
     solved.doubts = opening.doubts;
-    readCorners(solved, opening, world.project, world.arranged, world.kerfs, bitRadius);
-    solved.hollows = hollowsOf(solved, opening, world.project, world.arranged, world.kerfs);
+    readBites(solved, opening, world.project, world.arranged, world.kerfs, bitRadius);
     const bool worksAsTrimmed =
         use.rides != Rides::Kerfs && use.guide == use.cutter && use.guide == 2 * bitRadius;
     if (worksAsTrimmed) {
@@ -165,10 +157,7 @@ std::vector<LineMark> lineMarks(const ArrangedLine& line, const std::vector<Laid
     std::vector<LineMark> marks;
     for (const EdgeMark& mark : line.marks) {
         LineMark made{mark, false, false};
-        const Point along = mark.edge == Edge::Bottom  ? Point{1, 0}
-                            : mark.edge == Edge::Right ? Point{0, 1}
-                            : mark.edge == Edge::Top   ? Point{-1, 0}
-                                                       : Point{0, -1};
+        const Point along = edgeHeading(mark.edge);
         for (const LaidKerf& kerf : kerfs) {
             if (kerf.line != index) continue;
             const Point waste = kerf.kerf.side == Side::Left ? leftOf(line.direction) : -1.0 * leftOf(line.direction);

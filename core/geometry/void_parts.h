@@ -26,6 +26,7 @@ struct ConvexPart {
 
 /// The part of a corner that a bore leaves standing: inside the two tangents and the corner, outside the bore.
 struct Spandrel {
+    std::size_t corner = 0;  ///< into Border::corners
     ConvexPart triangle;
     Point centre;
     double radius = 0;
@@ -37,7 +38,8 @@ struct RimLine {
     Point along;
     Spans spans;
     int owner = 0;
-    std::size_t ownLine = static_cast<std::size_t>(-1);  ///< kerfs of this line do not cut its own walls
+    std::optional<std::size_t> ownLine;  ///< kerfs of this line do not cut its own walls ...
+    std::optional<std::size_t> ownKerf;  ///< ... nor this kerf its own sides
     VoidSide side;
 
     [[nodiscard]] Point place(double s) const { return origin + s * along; }

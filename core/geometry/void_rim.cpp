@@ -3,9 +3,10 @@
 
 #include <algorithm>
 #include <array>
-#include <numbers>
 #include <optional>
 
+#include "core/geometry/angle.h"
+#include "core/geometry/edge_place.h"
 #include "core/geometry/tolerance.h"
 #include "core/geometry/void_parts.h"
 
@@ -17,10 +18,8 @@ class RimBuilder {
   public:
     RimBuilder(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
                const std::vector<LaidKerf>& kerfs, KerfHeight height, const Box& frame)
-        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_height(height), m_frame(frame),
-          m_width(project.panel.width), m_heightOfPanel(project.panel.height) {
-        for (const LayoutLine& line : project.lines) m_ids.push_back(line.id);
-    }
+        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_height(height), m_frame(insideOf(frame)),
+          m_project(project), m_panel(project.panel) {}
 
     VoidRim build() {
         gatherParts();
@@ -45,19 +44,6 @@ class RimBuilder {
     [[nodiscard]] const Spans& spansOf(const LaidKerf& kerf) const {
         return m_height == KerfHeight::Below ? kerf.below : kerf.inBand;
     }
-    [[nodiscard]] HalfPlane edgeOf(Edge edge) const {
-        switch (edge) {
-            case Edge::Bottom: return {{0, 0}, {1, 0}};
-            case Edge::Right: return {{m_width, 0}, {0, 1}};
-            case Edge::Top: return {{m_width, m_heightOfPanel}, {-1, 0}};
-            case Edge::Left: break;
-        }
-        return {{0, m_heightOfPanel}, {0, -1}};
-    }
-    [[nodiscard]] double lengthOf(Edge edge) const {
-        return edge == Edge::Bottom || edge == Edge::Top ? m_width : m_heightOfPanel;
-    }
-
     void gatherParts() {
         for (const ArrangedFace& face : m_cutout.faces) m_faces.push_back({face.bounds, kFacesOwner});
         for (std::size_t k = 0; k < m_kerfs.size(); ++k) {
@@ -66,15 +52,16 @@ class RimBuilder {
             }
         }
         for (const Edge edge : kEdges) {
-            const HalfPlane inside = edgeOf(edge);
-            m_outside.push_back({{{inside.origin, -1.0 * inside.direction}}, kFacesOwner});
+            m_outside.push_back({{{markPlace(m_panel, {edge, 0}), -1.0 * edgeHeading(edge)}}, kFacesOwner});
         }
-        for (const Corner& corner : m_border.corners) {
-            if (corner.regime != Regime::Bored || corner.angle >= 180) continue;
+        for (std::size_t i = 0; i < m_border.corners.size(); ++i) {
+            const Corner& corner = m_border.corners[i];
+            if (corner.regime != Regime::Bored) continue;
             const Point in = unit(corner.point - corner.firstTangent);
             const Point out = unit(corner.secondTangent - corner.point);
             const Point chord = unit(corner.firstTangent - corner.secondTangent);
             Spandrel spandrel;
+            spandrel.corner = i;
             spandrel.triangle.bounds = {{corner.point, in}, {corner.point, out}, {corner.secondTangent, chord}};
             spandrel.centre = corner.firstTangent + corner.radius * leftOf(in);
             spandrel.radius = corner.radius;
@@ -125,25 +112,26 @@ class RimBuilder {
 
     void takeBands(RimLine& line) {
         for (const auto& [part, kerf] : m_bands) {
-            if (m_kerfs[kerf].line == line.ownLine) continue;
-            const Cover cover = coverOf(line, part);
-            if (cover.span) takeOut(line.spans, cover.span->first, cover.span->second);
-            noteDoubt(cover, line);
+            if (kerf == line.ownKerf || m_kerfs[kerf].line == line.ownLine) continue;
+            noteDoubt(takePart(line, part), line);
             if (line.spans.empty()) return;
         }
     }
 
-    void takeOutside(RimLine& line) {
-        for (const ConvexPart& part : m_outside) {
-            const Cover cover = coverOf(line, part);
-            if (cover.span) takeOut(line.spans, cover.span->first, cover.span->second);
-        }
+    void takeOutside(RimLine& line) const {
+        for (const ConvexPart& part : m_outside) takePart(line, part);
+    }
+
+    static Cover takePart(RimLine& line, const ConvexPart& part) {
+        Cover cover = coverOf(line, part);
+        if (cover.span) takeOut(line.spans, cover.span->first, cover.span->second);
+        return cover;
     }
 
     void keepInFrame(RimLine& line) const {
         RimLine probe = line;
         probe.owner = kFacesOwner - 1;
-        const Cover cover = coverOf(probe, frameInside());
+        const Cover cover = coverOf(probe, m_frame);
         if (!cover.span) {
             line.spans.clear();
             return;
@@ -152,9 +140,9 @@ class RimBuilder {
         takeOut(line.spans, cover.span->second, kEverywhere);
     }
 
-    [[nodiscard]] ConvexPart frameInside() const {
-        const Point& low = m_frame.low;
-        const Point& high = m_frame.high;
+    static ConvexPart insideOf(const Box& box) {
+        const Point& low = box.low;
+        const Point& high = box.high;
         return {{{low, {1, 0}}, {{high.x, low.y}, {0, 1}}, {high, {-1, 0}}, {{low.x, high.y}, {0, -1}}}, kFacesOwner};
     }
 
@@ -171,7 +159,7 @@ class RimBuilder {
         const ArrangedLine& line = m_arranged.lines[lineIndex];
         Spans spans;
         for (const Wall& wall : m_border.walls) {
-            if (wall.waste != side || wall.line != m_ids[line.index]) continue;
+            if (wall.waste != side || wall.line != lineId(m_project, m_arranged, lineIndex)) continue;
             const Point from = trimmed(wall.startCorner, wall.from, false);
             const Point to = trimmed(wall.endCorner, wall.to, true);
             double a = dot(from - line.from, line.direction);
@@ -185,7 +173,7 @@ class RimBuilder {
     [[nodiscard]] Point trimmed(const std::optional<std::size_t>& corner, Point end, bool arrives) const {
         if (!corner) return end;
         const Corner& met = m_border.corners[*corner];
-        if (met.regime != Regime::Bored || met.angle >= 180) return end;
+        if (met.regime != Regime::Bored) return end;
         return arrives ? met.firstTangent : met.secondTangent;
     }
 
@@ -228,7 +216,7 @@ class RimBuilder {
     void addNear(const ArrangedLine& line, std::size_t lineIndex, bool left, const Spans& spans, int owner,
                  VoidSide::Kind kind) {
         if (spans.empty()) return;
-        RimLine rim{line.from, left ? line.direction : -1.0 * line.direction, {}, owner, lineIndex,
+        RimLine rim{line.from, left ? line.direction : -1.0 * line.direction, {}, owner, lineIndex, {},
                     {kind, lineIndex, 0, Edge::Bottom}};
         for (const auto& [a, b] : spans) addSpan(rim.spans, left ? a : -b, left ? b : -a);
         takeOutside(rim);
@@ -246,43 +234,36 @@ class RimBuilder {
         const double away = left ? kerf.kerf.width : -kerf.kerf.width;
         const int owner = static_cast<int>(k);
         RimLine far{line.from + away * n, left ? -1.0 * line.direction : line.direction, {}, owner,
-                    static_cast<std::size_t>(-1), {VoidSide::Kind::FarSide, kerf.line, 0, Edge::Bottom}};
+                    {}, k, {VoidSide::Kind::FarSide, kerf.line, 0, Edge::Bottom}};
         for (const auto& [a, b] : spansOf(kerf)) addSpan(far.spans, left ? -b : a, left ? -a : b);
-        finish(std::move(far), k);
+        finish(std::move(far));
         for (const auto& [a, b] : spansOf(kerf)) {
             const double low = left ? 0 : -kerf.kerf.width;
             const double high = left ? kerf.kerf.width : 0;
             const VoidSide side{VoidSide::Kind::KerfEnd, kerf.line, 0, Edge::Bottom};
             if (b < kPastThePanel) {
-                finish({line.from + b * line.direction, n, {{low, high}}, owner, static_cast<std::size_t>(-1), side}, k);
+                finish({line.from + b * line.direction, n, {{low, high}}, owner, {}, k, side});
             }
             if (a > -kPastThePanel) {
-                finish({line.from + a * line.direction, -1.0 * n, {{-high, -low}}, owner, static_cast<std::size_t>(-1), side},
-                       k);
+                finish({line.from + a * line.direction, -1.0 * n, {{-high, -low}}, owner, {}, k, side});
             }
         }
     }
 
     /// What a kerf's inner side or end leaves when faces, bores, other kerfs and the outside have taken theirs.
-    void finish(RimLine rim, std::size_t ownKerf) {
+    void finish(RimLine rim) {
         takeOutside(rim);
         keepInFrame(rim);
         if (rim.spans.empty()) return;
         rim.spans = without(std::move(rim.spans), facesOn(rim));
-        for (const auto& [part, kerf] : m_bands) {
-            if (kerf == ownKerf) continue;
-            const Cover cover = coverOf(rim, part);
-            if (cover.span) takeOut(rim.spans, cover.span->first, cover.span->second);
-            noteDoubt(cover, rim);
-        }
+        takeBands(rim);
         takeBores(rim);
         add(std::move(rim));
     }
 
     void addPanelEdge(Edge edge) {
-        const HalfPlane inside = edgeOf(edge);
-        RimLine rim{inside.origin, -1.0 * inside.direction, {{-lengthOf(edge), 0}}, kFacesOwner - 1,
-                    static_cast<std::size_t>(-1), {VoidSide::Kind::PanelEdge, 0, 0, edge}};
+        RimLine rim{markPlace(m_panel, {edge, 0}), -1.0 * edgeHeading(edge), {{-edgeLength(m_panel, edge), 0}},
+                    kFacesOwner - 1, {}, {}, {VoidSide::Kind::PanelEdge, 0, 0, edge}};
         keepInFrame(rim);
         if (rim.spans.empty()) return;
         rim.spans = without(std::move(rim.spans), facesOn(rim));
@@ -293,20 +274,16 @@ class RimBuilder {
 
     /// A bore's whole circle counts, also where it reaches past another wall of the cutout.
     void addBores() {
-        for (std::size_t i = 0; i < m_border.corners.size(); ++i) {
-            const Corner& corner = m_border.corners[i];
-            if (corner.regime != Regime::Bored || corner.angle >= 180) continue;
-            const Point in = unit(corner.point - corner.firstTangent);
-            const Point centre = corner.firstTangent + corner.radius * leftOf(in);
-            const Point start = corner.firstTangent - centre;
-            const Curve whole = arc(centre, corner.radius, std::atan2(start.y, start.x), 2 * std::numbers::pi, true);
+        for (const Spandrel& bore : m_spandrels) {
+            const Point start = m_border.corners[bore.corner].firstTangent - bore.centre;
+            const Curve whole = arc(bore.centre, bore.radius, std::atan2(start.y, start.x), kTurn, true);
             for (const auto& [a, b] : woodOn(whole)) {
-                if ((b - a) * corner.radius < kBite) continue;
+                if ((b - a) * bore.radius < kBite) continue;
                 Curve piece = whole.part(a, b);
                 piece.tag = m_sides.size();
                 m_curves.push_back(piece);
             }
-            m_sides.push_back({VoidSide::Kind::Bore, 0, i, Edge::Bottom});
+            m_sides.push_back({VoidSide::Kind::Bore, 0, bore.corner, Edge::Bottom});
         }
     }
 
@@ -331,31 +308,24 @@ class RimBuilder {
         return wood;
     }
 
-    static bool isIn(const ConvexPart& part, Point place) {
-        return std::ranges::all_of(part.bounds, [&](const HalfPlane& half) {
-            return cross(half.direction, place - half.origin) > kBite;
-        });
-    }
-
     /// True where the void goes on round a place, deeper than kBite.
     [[nodiscard]] bool isFree(Point place) const {
-        const auto holds = [&](const ConvexPart& part) { return isIn(part, place); };
+        const auto holds = [&](const ConvexPart& part) { return isWithin(part.bounds, place, kBite); };
         const bool inBore = std::ranges::any_of(m_spandrels, [&](const Spandrel& bore) {
             return distance(bore.centre, place) < bore.radius - kBite;
         });
         if (inBore || std::ranges::any_of(m_outside, holds)) return true;
-        if (std::ranges::any_of(m_bands, [&](const auto& band) { return isIn(band.first, place); })) return true;
-        const bool standing = std::ranges::any_of(m_spandrels, [&](const Spandrel& bore) { return isIn(bore.triangle, place); });
+        if (std::ranges::any_of(m_bands, [&](const auto& band) { return holds(band.first); })) return true;
+        const bool standing = std::ranges::any_of(m_spandrels, [&](const Spandrel& bore) { return holds(bore.triangle); });
         return !standing && std::ranges::any_of(m_faces, holds);
     }
 
     /// Where the frame cuts through the void it closes it.
     void addFrame() {
-        const ConvexPart inside = frameInside();
-        for (std::size_t i = 0; i < inside.bounds.size(); ++i) {
-            const HalfPlane& half = inside.bounds[i];
-            const double size = i % 2 == 0 ? m_frame.high.x - m_frame.low.x : m_frame.high.y - m_frame.low.y;
-            RimLine rim{half.origin, half.direction, {{0, size}}, kFacesOwner - 2, static_cast<std::size_t>(-1),
+        for (std::size_t i = 0; i < m_frame.bounds.size(); ++i) {
+            const HalfPlane& half = m_frame.bounds[i];
+            const double size = distance(half.origin, m_frame.bounds[(i + 1) % m_frame.bounds.size()].origin);
+            RimLine rim{half.origin, half.direction, {{0, size}}, kFacesOwner - 2, {}, {},
                         {VoidSide::Kind::Frame, 0, 0, Edge::Bottom}};
             Spans free = facesOn(rim);
             RimLine probe = rim;
@@ -377,10 +347,9 @@ class RimBuilder {
     const Border& m_border;
     const std::vector<LaidKerf>& m_kerfs;
     KerfHeight m_height;
-    Box m_frame;
-    double m_width;
-    double m_heightOfPanel;
-    std::vector<LineId> m_ids;
+    ConvexPart m_frame;  ///< the world that is looked at
+    const Project& m_project;
+    const Panel& m_panel;
     std::vector<ConvexPart> m_faces;
     std::vector<std::pair<ConvexPart, std::size_t>> m_bands;
     std::vector<ConvexPart> m_outside;

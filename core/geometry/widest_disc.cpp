@@ -7,45 +7,16 @@
 #include <queue>
 #include <vector>
 
+#include "core/geometry/drawn_border.h"
+
 namespace kerfwall {
 namespace {
 
-struct Segment {
-    Point from;
-    Point to;
-    [[nodiscard]] Point nearest(Point p) const {
-        const Point along = to - from;
-        const double t = std::clamp(dot(p - from, along) / dot(along, along), 0.0, 1.0);
-        return from + t * along;
-    }
-};
-
-class DrawnSegments {
-  public:
-    explicit DrawnSegments(const Outline& drawn) {
-        for (const OutlineLoop& loop : drawn.loops) {
-            for (const OutlinePiece& piece : loop) m_segments.push_back({piece.from, piece.to});
-        }
-    }
-    [[nodiscard]] const std::vector<Segment>& all() const { return m_segments; }
-
-    /// Distance to the border, negative outside.
-    [[nodiscard]] double room(Point p) const {
-        double nearest = 1e300;
-        bool inside = false;
-        for (const Segment& s : m_segments) {
-            nearest = std::min(nearest, distance(p, s.nearest(p)));
-            if ((s.from.y > p.y) != (s.to.y > p.y) &&
-                p.x < s.from.x + (p.y - s.from.y) / (s.to.y - s.from.y) * (s.to.x - s.from.x)) {
-                inside = !inside;
-            }
-        }
-        return inside ? nearest : -nearest;
-    }
-
-  private:
-    std::vector<Segment> m_segments;
-};
+/// Distance to the border, negative outside.
+double roomAt(const DrawnBorder& border, Point p) {
+    const double off = border.distanceTo(p);
+    return border.isInside(p) ? off : -off;
+}
 
 struct Cell {
     Point centre;
@@ -57,7 +28,7 @@ struct Cell {
 
 /// Places from which climbing can reach the widest disc: the best cells of a search that halves squares
 /// until none can hold a disc more than `kCoarse` wider.
-std::vector<Point> startingPlaces(const DrawnSegments& border, const Box& bounds) {
+std::vector<Point> startingPlaces(const DrawnBorder& border, const Box& bounds) {
     constexpr double kCoarse = 0.02;
     constexpr std::size_t kMostCells = 4000;
     constexpr std::size_t kMostStarts = 6;
@@ -65,7 +36,7 @@ std::vector<Point> startingPlaces(const DrawnSegments& border, const Box& bounds
     std::priority_queue<Cell> open;
     std::vector<Cell> seen;
     const auto add = [&](Point centre, double half) {
-        Cell cell{centre, half, border.room(centre)};
+        Cell cell{centre, half, roomAt(border, centre)};
         open.push(cell);
         seen.push_back(cell);
     };
@@ -108,11 +79,11 @@ std::optional<std::array<double, 3>> meet(const Plane& p, const Plane& q, const 
 }
 
 /// The step of at most `trust` each way that gains the most room from the nearest sides, taken as straight.
-Point bestStep(const DrawnSegments& border, Point place, double trust) {
+Point bestStep(const DrawnBorder& border, Point place, double trust) {
     constexpr std::size_t kNearest = 8;
     std::vector<std::pair<double, Point>> sides;
-    for (const Segment& s : border.all()) {
-        const Point away = place - s.nearest(place);
+    for (const DrawnBorder::Segment& side : border.segments()) {
+        const Point away = side.awayTo(place);
         if (const double gap = length(away); gap > 0) sides.emplace_back(gap, (1.0 / gap) * away);
     }
     std::ranges::sort(sides, [](const auto& a, const auto& b) { return a.first < b.first; });
@@ -144,13 +115,13 @@ Point bestStep(const DrawnSegments& border, Point place, double trust) {
     return step;
 }
 
-WidestDisc climb(const DrawnSegments& border, Point place) {
-    double room = border.room(place);
+WidestDisc climb(const DrawnBorder& border, Point place) {
+    double room = roomAt(border, place);
     double trust = std::max(room, 1e-3) / 2;
     constexpr int kMostSteps = 80;
     for (int i = 0; i < kMostSteps && trust > 1e-12; ++i) {
         const Point next = place + bestStep(border, place, trust);
-        const double there = border.room(next);
+        const double there = roomAt(border, next);
         if (there > room + 1e-13) {
             place = next;
             room = there;
@@ -166,7 +137,7 @@ WidestDisc climb(const DrawnSegments& border, Point place) {
 WidestDisc widestDisc(const Outline& drawn) {
     WidestDisc widest;
     if (drawn.loops.empty()) return widest;
-    const DrawnSegments border(drawn);
+    const DrawnBorder border(drawn);
     for (const Point start : startingPlaces(border, drawn.bounds)) {
         const WidestDisc disc = climb(border, start);
         if (disc.diameter > widest.diameter) widest = disc;

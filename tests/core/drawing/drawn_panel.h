@@ -30,31 +30,6 @@ inline SolvedLine sawnLine(const std::string& id, Point from, Point to, Side sid
     return line;
 }
 
-inline OutlineLoop straightLoop(const std::vector<Point>& points) {
-    OutlineLoop loop;
-    for (std::size_t i = 0; i < points.size(); ++i) {
-        OutlinePiece piece;
-        piece.from = points[i];
-        piece.to = points[(i + 1) % points.size()];
-        loop.push_back(piece);
-    }
-    return loop;
-}
-
-/// Two half circles, anticlockwise.
-inline OutlineLoop roundLoop(Point centre, double radius) {
-    OutlinePiece half;
-    half.isArc = true;
-    half.centre = centre;
-    half.radius = radius;
-    half.from = centre + Point{radius, 0};
-    half.to = centre - Point{radius, 0};
-    OutlinePiece back = half;
-    back.from = half.to;
-    back.to = half.from;
-    return {half, back};
-}
-
 /// The marks of one kind and ink. Kind: Area, Stroke, Circle or Label.
 template <typename Kind>
 std::vector<Kind> marksOf(const Drawing& drawing, Ink ink) {

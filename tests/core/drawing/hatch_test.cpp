@@ -13,7 +13,7 @@ namespace {
 // Expected from: pencil. Level lines 8 apart in a ring of radii 10 and 6: through the middle they run
 // 4 on either side; 8 up, 6-8-10, a chord of 12 that passes above the hole.
 TEST(Hatch, StopsAtTheHoleOfARing) {
-    const auto hatch = hatchOf({roundLoop({0, 0}, 10), roundLoop({0, 0}, 6)}, 8, 0);
+    const auto hatch = hatchOf({circleLoop({0, 0}, 10), circleLoop({0, 0}, 6)}, 8, 0);
     ASSERT_EQ(hatch.size(), 4U);
     EXPECT_NEAR(distance(hatch[0].first, hatch[0].second), 12, 1e-9);
     EXPECT_NEAR(hatch[1].first.x, -10, 1e-9);
@@ -27,7 +27,7 @@ TEST(Hatch, StopsAtTheHoleOfARing) {
 // 50 x 30 - pi 64 = 1298.9; within 2 % at lines 0.2 apart.
 TEST(Hatch, FillsAnAreaEvenly) {
     const auto hatch =
-        hatchOf({straightLoop({{0, 0}, {50, 0}, {50, 30}, {0, 30}}), roundLoop({20, 15}, 8)}, 0.2, 45);
+        hatchOf({polygonLoop({{0, 0}, {50, 0}, {50, 30}, {0, 30}}), circleLoop({20, 15}, 8)}, 0.2, 45);
     double filled = 0;
     for (const auto& [from, to] : hatch) filled += 0.2 * distance(from, to);
     EXPECT_NEAR(filled, 1298.9, 26);
@@ -35,7 +35,7 @@ TEST(Hatch, FillsAnAreaEvenly) {
 
 // Expected from: a law. A corner that lies on the line is crossed once or touched, never half.
 TEST(Hatch, CrossesACornerOnTheLineOnce) {
-    const std::vector<OutlineLoop> diamond{straightLoop({{-5, 0}, {0, -5}, {5, 0}, {0, 5}})};
+    const std::vector<OutlineLoop> diamond{polygonLoop({{-5, 0}, {0, -5}, {5, 0}, {0, 5}})};
     const std::vector<double> through = crossings(diamond, {0, 0}, {1, 0});
     ASSERT_EQ(through.size(), 2U);
     EXPECT_NEAR(through[0], -5, 1e-12);
@@ -68,14 +68,14 @@ TEST(Hatch, CrossesArcsAnEvenNumberOfTimesWhereverTheyBeginAndEnd) {
 // Expected from: pencil. Level lines 1 apart over 100 mm, seen from 40 to 44.5: at 40, 41, 42, 43 and 44.
 TEST(Hatch, DrawsOnlyTheLinesThatAreSeen) {
     const auto hatch =
-        hatchOf({straightLoop({{0, 0}, {50, 0}, {50, 100}, {0, 100}})}, 1, 0, Box{{10, 40}, {20, 44.5}});
+        hatchOf({polygonLoop({{0, 0}, {50, 0}, {50, 100}, {0, 100}})}, 1, 0, Box{{10, 40}, {20, 44.5}});
     ASSERT_EQ(hatch.size(), 5U);
     EXPECT_DOUBLE_EQ(hatch.front().first.y, 40);
     EXPECT_DOUBLE_EQ(hatch.back().first.y, 44);
 }
 
 TEST(Hatch, RefusesMoreLinesThanAnyoneCanTellApart) {
-    EXPECT_TRUE(hatchOf({roundLoop({0, 0}, 1000)}, 0.1, 45).empty());
+    EXPECT_TRUE(hatchOf({circleLoop({0, 0}, 1000)}, 0.1, 45).empty());
 }
 
 }  // namespace

@@ -22,7 +22,7 @@ Solved windowInPanel() {
                     sawnLine("D", {290, 0}, {290, 250}, Side::Left)};
     SolvedCutout cutout;
     cutout.id = "window";
-    cutout.opening = makeOutline({straightLoop({{110, 90}, {290, 90}, {290, 146}, {110, 146}})});
+    cutout.opening = makeOutline({polygonLoop({{110, 90}, {290, 90}, {290, 146}, {110, 146}})});
     solved.cutouts.push_back(cutout);
     return solved;
 }

@@ -18,7 +18,7 @@ std::vector<Curve> sidesOf(const std::vector<Point>& corners) {
 
 std::vector<double> loopAreas(const Rim& rim) {
     std::vector<double> areas;
-    for (const auto& loop : rim.loops()) areas.push_back(signedArea(rim, loop));
+    for (const auto& loop : rim.closedRuns()) areas.push_back(signedArea(loop));
     std::ranges::sort(areas);
     return areas;
 }
@@ -75,14 +75,14 @@ TEST(Rim, ArcsCountExactlyInTheArea) {
     const Rim slot = joinToRim({straight({0, -5}, {30, -5}), arc({30, 0}, 5, -half / 2, half, true),
                                 straight({30, 5}, {0, 5}), arc({0, 0}, 5, half / 2, half, true)});
     ASSERT_EQ(slot.loops().size(), 1u);
-    EXPECT_NEAR(signedArea(slot, slot.loops()[0]), 300 + 25 * half, 1e-9);
+    EXPECT_NEAR(signedArea(slot.closedRuns()[0]), 300 + 25 * half, 1e-9);
     const Rim about = reversed(slot);
     ASSERT_EQ(about.loops().size(), 1u);
-    EXPECT_NEAR(signedArea(about, about.loops()[0]), -(300 + 25 * half), 1e-9);
+    EXPECT_NEAR(signedArea(about.closedRuns()[0]), -(300 + 25 * half), 1e-9);
     const Rim eased = joinToRim({straight({0, 0}, {30, 0}), straight({30, 0}, {30, 6}), arc({26, 6}, 4, 0, half / 2, true),
                                  straight({26, 10}, {0, 10}), straight({0, 10}, {0, 0})});
     ASSERT_EQ(eased.loops().size(), 1u);
-    EXPECT_NEAR(signedArea(eased, eased.loops()[0]), 300 - (16 - 4 * half), 1e-9);
+    EXPECT_NEAR(signedArea(eased.closedRuns()[0]), 300 - (16 - 4 * half), 1e-9);
 }
 
 // Expected from: pencil. Straight down past the round end of a slot a place is once inside, also in the
@@ -91,17 +91,17 @@ TEST(Rim, ALoopTurnsOnceRoundWhatItHolds) {
     const double half = std::numbers::pi;
     const Rim slot = joinToRim({straight({0, -5}, {30, -5}), arc({30, 0}, 5, -half / 2, half, true),
                                 straight({30, 5}, {0, 5}), arc({0, 0}, 5, half / 2, half, false)});  // left end dented in
-    const auto loop = slot.loops().at(0);
-    EXPECT_EQ(windingRound(slot, loop, {15, 0}), 1);
-    EXPECT_EQ(windingRound(slot, loop, {34, 0}), 1) << "in the round end";
-    EXPECT_EQ(windingRound(slot, loop, {34, 2.5}), 1) << "4.72 from its centre, beyond the chord of its quarter";
-    EXPECT_EQ(windingRound(slot, loop, {34, 4}), 0) << "past it";
-    EXPECT_EQ(windingRound(slot, loop, {4, 0}), 0) << "in the dent";
-    EXPECT_EQ(windingRound(slot, loop, {4, 2.5}), 0) << "in the dent, beyond its chord";
-    EXPECT_EQ(windingRound(slot, loop, {4, 4}), 1) << "beside the dent";
-    EXPECT_EQ(windingRound(slot, loop, {-20, 0}), 0);
+    const auto loop = slot.closedRuns().at(0);
+    EXPECT_EQ(windingRound(loop, {15, 0}), 1);
+    EXPECT_EQ(windingRound(loop, {34, 0}), 1) << "in the round end";
+    EXPECT_EQ(windingRound(loop, {34, 2.5}), 1) << "4.72 from its centre, beyond the chord of its quarter";
+    EXPECT_EQ(windingRound(loop, {34, 4}), 0) << "past it";
+    EXPECT_EQ(windingRound(loop, {4, 0}), 0) << "in the dent";
+    EXPECT_EQ(windingRound(loop, {4, 2.5}), 0) << "in the dent, beyond its chord";
+    EXPECT_EQ(windingRound(loop, {4, 4}), 1) << "beside the dent";
+    EXPECT_EQ(windingRound(loop, {-20, 0}), 0);
     const Rim about = reversed(slot);
-    EXPECT_EQ(windingRound(about, about.loops().at(0), {15, 0}), -1);
+    EXPECT_EQ(windingRound(about.closedRuns().at(0), {15, 0}), -1);
 }
 
 }  // namespace

@@ -17,7 +17,7 @@ Rim polygon(const std::vector<Point>& corners) {
 
 double wholeArea(const Rim& rim) {
     double area = 0;
-    for (const auto& loop : rim.loops()) area += signedArea(rim, loop);
+    for (const auto& loop : rim.closedRuns()) area += signedArea(loop);
     return area;
 }
 

@@ -35,7 +35,7 @@ double lengthOf(const VoidRim& made, VoidSide::Kind kind) {
 
 double voidArea(const VoidRim& made) {
     double area = 0;
-    for (const auto& loop : made.rim.loops()) area += signedArea(made.rim, loop);
+    for (const auto& loop : made.rim.closedRuns()) area += signedArea(loop);
     return area;
 }
 

@@ -6,16 +6,7 @@
 namespace kerfwall {
 namespace {
 
-Outline polygon(const std::vector<Point>& corners) {
-    OutlineLoop loop;
-    for (std::size_t i = 0; i < corners.size(); ++i) {
-        OutlinePiece piece;
-        piece.from = corners[i];
-        piece.to = corners[(i + 1) % corners.size()];
-        loop.push_back(piece);
-    }
-    return makeOutline({loop});
-}
+Outline polygon(const std::vector<Point>& corners) { return makeOutline({polygonLoop(corners)}); }
 
 // Expected from: pencil.
 TEST(WidestDisc, InARectangleIsItsShorterSide) {
