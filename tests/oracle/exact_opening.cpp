@@ -246,6 +246,15 @@ Set woodOf(const PlainLayout& layout, const PlainCutout& cutout) {
     return wood;
 }
 
+// Two parts that meet only outside the panel are two.
+int partsOnPanel(const Holed& room, const PlainLayout& layout, const Set& drawn) {
+    Set onPanel(room);
+    onPanel.intersection(boxPolygon({0, 0}, {layout.width, layout.height}));
+    int parts = 0;
+    for (const Holed& part : partsOf(onPanel)) parts += areaOf(part) > kSliver && drawn.do_intersect(part) ? 1 : 0;
+    return parts;
+}
+
 Set joined(const Set& core, const std::vector<Polygon>& pieces) {
     std::vector<Holed> parts = partsOf(core);
     Set all;
@@ -278,11 +287,11 @@ OpeningAnswer exactOpening(const OpeningQuestion& question) {
     Sweep aroundRoom(question.dilate);
     for (const Holed& part : partsOf(room)) {
         if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;
-        ++answer.parts;
+        answer.parts += partsOnPanel(part, layout, drawn);
         reached.join(part);
         aroundRoom.along(part);
     }
-    if (answer.parts == 0) return answer;
+    if (reached.is_empty()) return answer;
     Set opening = joined(reached, aroundRoom.pieces());
     opening.intersection(boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside}));
 

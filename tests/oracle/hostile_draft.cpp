@@ -4,8 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <set>
-#include <string>
+#include <vector>
 
 #include "core/geometry/solve.h"
 
@@ -110,14 +109,13 @@ void HostileDraft::window(Point low, Point high) {
 void HostileDraft::mark(Point at, int faces) {
     Cutout cutout;
     cutout.id = "cut" + std::to_string(project.cutouts.size() + 1);
-    std::set<std::string> marked;
     std::vector<Point> waiting{toPicometre(at)};
     while (!waiting.empty() && static_cast<int>(cutout.seeds.size()) < faces) {
         const std::size_t next = static_cast<std::size_t>(m_dice.between(0, static_cast<int>(waiting.size()) - 1));
         const Point seed = waiting[next];
         waiting.erase(waiting.begin() + static_cast<std::ptrdiff_t>(next));
         const auto id = faceAt(project, seed);
-        if (!id || !marked.insert(*id).second) continue;
+        if (!id || !m_marked.insert(*id).second) continue;
         cutout.seeds.push_back(seed);
         const std::vector<Point> face = facePolygon(project, seed);
         for (std::size_t i = 0; i < face.size(); ++i) {

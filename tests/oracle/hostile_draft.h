@@ -2,7 +2,8 @@
 #pragma once
 
 #include <cstdint>
-#include <vector>
+#include <set>
+#include <string>
 
 #include "core/says/project.h"
 #include "tests/oracle/dice.h"
@@ -34,13 +35,14 @@ class HostileDraft {
     void ring(Point c, int count, double low, double high);
     /// A window by offsets from the edges.
     void window(Point low, Point high);
-    /// A cutout of up to `faces` faces from the one round `at` on, over sides of its faces.
+    /// A cutout of up to `faces` faces from the one round `at` on, over sides of its faces; none of another's.
     void mark(Point at, int faces);
 
     Project project;
 
   private:
     Dice m_dice;
+    std::set<std::string> m_marked;
 };
 
 [[nodiscard]] Point headingOf(double degrees);

@@ -140,13 +140,14 @@ void drawAtTheEdge(HostileDraft& draft) {
     for (int i = dice.between(2, 5); i > 0; --i) {
         const Edge edges[] = {Edge::Bottom, Edge::Right, Edge::Top, Edge::Left};
         const Edge edge = dice.one(edges);
-        const double from[] = {0, draft.kerf(), 1e-9, 6, 20};
-        const double off = dice.one(from) + (dice.chance(50) ? 0 : draft.nudge());
+        const double from[] = {draft.kerf(), 6, 20, std::abs(draft.nudge())};
+        const double off = dice.chance(4) ? 0 : dice.one(from) + (dice.chance(50) ? 0 : std::abs(draft.nudge()));
         if (dice.chance(60)) {
             draft.layPlace(ByOffset{edge, off});
         } else {
             const Point corners[] = {{0, 0}, {panel.width, 0}, {panel.width, panel.height}, {0, panel.height}};
-            draft.lay(dice.one(corners) + Point{draft.maybeNudge(), draft.maybeNudge()}, dice.between(0, 359) / 2.0);
+            const int corner = dice.between(0, 3);
+            draft.lay(corners[corner] + Point{draft.maybeNudge(), draft.maybeNudge()}, 90 * corner + dice.between(1, 89));
         }
     }
     const Point places[] = {{8.013, 8.007}, {panel.width / 2, 3.1}, {panel.width - 8.013, panel.height / 2},
@@ -227,7 +228,7 @@ void drawSmallPanel(HostileDraft& draft) {
 void drawLargePanel(HostileDraft& draft) {
     Dice& dice = draft.dice();
     draft.setPanel(3000, 3000);
-    const Point c{dice.tenths(200, 2800), dice.tenths(200, 2800)};
+    const Point c{dice.tenths(900, 2100), dice.tenths(900, 2100)};
     draft.ring(c, dice.between(3, 6), 10, 900);
     for (int i = dice.between(1, 4); i > 0; --i) {
         const Point at = c + dice.tenths(0, 60) * headingOf(dice.between(0, 359));
