@@ -130,6 +130,12 @@ bool splitToChains(const Rim& rim, const std::vector<std::size_t>& loop, const P
     return false;
 }
 
+bool isInside(const Rim& rim, Point place) {
+    int turns = 0;
+    for (const auto& run : rim.closedRuns()) turns += windingRound(run, place);
+    return turns != 0;
+}
+
 }  // namespace
 
 bool isOnPanel(const Panel& panel, Point place, double margin) {
@@ -149,6 +155,10 @@ std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel) {
         chain.curves.back().to = settled(chain.curves.back().to, panel);
         chain.starts = border.placeOf(chain.curves.front().from);
         chain.ends = border.placeOf(chain.curves.back().to);
+    }
+    if (chains.empty() && isInside(rim, border.at(0))) {
+        clipped.emplace_back();
+        border.follow(0, border.whole(), clipped.back());
     }
     std::vector<bool> used(chains.size(), false);
     for (std::size_t first = 0; first < chains.size(); ++first) {
