@@ -5,33 +5,26 @@
 #include <cmath>
 
 #include "core/geometry/solve.h"
+#include "tests/oracle/exact_opening.h"
 #include "tests/oracle/exact_work.h"
 #include "tests/oracle/layout_blocks.h"
+#include "tests/oracle/neck_layouts.h"
 
 namespace kerfwall::oracle {
 namespace {
 
 constexpr double kAreaBound = 1e-4;  // mm²
-constexpr std::uint64_t kEach = 10;  // layouts of a kind
-constexpr int kDoubtsAllowed = 1;    // of a kind in which the engine may decline to answer
+constexpr std::uint64_t kEach = 10;   // layouts of a kind
+constexpr std::uint64_t kNecks = 25;  // of each kind of neck
+constexpr int kDoubtsAllowed = 1;     // of a kind in which the engine may decline to answer
 
-// Bush and cutter as parts of the trimming bit's diameter: the bush always the smaller of the two first.
+// Bush and cutter as parts of the trimming bit's diameter.
 constexpr std::pair<double, double> kTools[] = {{0.75, 0.5}, {0.55, 0.55}, {0.9, 0.3}, {0.65, 0.8}, {0.4, 0.25}};
-
-struct WorkCase {
-    LayoutKind kind;
-    bool inKerfs;
-};
-
-void PrintTo(const WorkCase& shown, std::ostream* out) { *out << kindName(shown.kind) << (shown.inKerfs ? " in kerfs" : " clear"); }
-
-class EngineOnWork : public testing::TestWithParam<WorkCase> {};
 
 double tenth(double mm) { return std::round(mm * 10) / 10; }
 
-Project withUse(const SeededLayout& layout, bool inKerfs) {
-    Project project = layout.project;
-    const auto [bush, cutter] = kTools[layout.seed % std::size(kTools)];
+Project withUse(Project project, std::uint64_t seed, bool inKerfs) {
+    const auto [bush, cutter] = kTools[seed % std::size(kTools)];
     project.use.byBush = true;
     project.use.bush = tenth(bush * project.bench->trimBit->diameter);
     project.use.bit = tenth(cutter * project.bench->trimBit->diameter);
@@ -51,31 +44,78 @@ std::vector<PlainBand> bandsAtHeight(const Project& project, const PlainLayout& 
     return bands;
 }
 
+/// Compares every cutout's work; false where the engine declined to answer for one.
+bool compareWork(const Project& project, const Solved& solved, const PlainLayout& plain) {
+    bool sure = true;
+    for (std::size_t i = 0; i < plain.cutouts.size(); ++i) {
+        SCOPED_TRACE("cutout " + std::to_string(i));
+        sure = sure && solved.cutouts[i].doubts.empty();
+        if (!solved.cutouts[i].doubts.empty()) continue;
+        WorkQuestion question{&plain, i, {}, solved.use.guide / 2, solved.use.cutter / 2};
+        if (solved.use.rides == Rides::Kerfs) question.kerfs = bandsAtHeight(project, plain);
+        EXPECT_NEAR(solved.cutouts[i].work.area, exactWork(question).area, kAreaBound);
+    }
+    return sure;
+}
+
+struct WorkCase {
+    LayoutKind kind;
+    bool inKerfs;
+};
+
+void PrintTo(const WorkCase& shown, std::ostream* out) {
+    *out << kindName(shown.kind) << (shown.inKerfs ? " in kerfs" : " clear");
+}
+
+class EngineOnWork : public testing::TestWithParam<WorkCase> {};
+
 // Expected from: exact unions in which the bit trims first; within 1e-4 mm².
 TEST_P(EngineOnWork, AGuideSmallerThanTheBit) {
     int doubtful = 0;
     for (std::uint64_t seed = 1; seed <= kEach; ++seed) {
-        const SeededLayout layout = seededLayout(GetParam().kind, seed);
-        const Project project = withUse(layout, GetParam().inKerfs);
+        SCOPED_TRACE(kindName(GetParam().kind) + " " + std::to_string(seed));
+        const Project project = withUse(seededLayout(GetParam().kind, seed).project, seed, GetParam().inKerfs);
         const auto plain = plainLayout(project);
         ASSERT_TRUE(plain);
         const Solved solved = solve(project);
         ASSERT_EQ(solved.cutouts.size(), plain->cutouts.size());
-        ASSERT_EQ(solved.use.rides, GetParam().inKerfs ? Rides::Kerfs : Rides::Clear);
-        bool doubt = false;
-        for (std::size_t i = 0; i < plain->cutouts.size(); ++i) {
-            SCOPED_TRACE(kindName(layout.kind) + " " + std::to_string(seed) + " cutout " + std::to_string(i));
-            doubt = doubt || !solved.cutouts[i].doubts.empty();
-            if (!solved.cutouts[i].doubts.empty()) continue;
-            WorkQuestion question{&*plain, i, {}, solved.use.guide / 2, solved.use.cutter / 2};
-            if (GetParam().inKerfs) question.kerfs = bandsAtHeight(project, *plain);
-            const WorkAnswer exact = exactWork(question);
-            EXPECT_NEAR(solved.cutouts[i].work.area, exact.area, kAreaBound);
-        }
-        if (doubt) ++doubtful;
+        if (!compareWork(project, solved, *plain)) ++doubtful;
     }
     EXPECT_LE(doubtful, kDoubtsAllowed);
 }
+
+class EngineOnNecks : public testing::TestWithParam<NeckKind> {};
+
+// Expected from: the same exact unions, and those of the template's own opening; parts by the same.
+TEST_P(EngineOnNecks, WorkAndOpening) {
+    int doubtful = 0;
+    for (std::uint64_t seed = 1; seed <= kNecks; ++seed) {
+        SCOPED_TRACE(kindName(GetParam()) + " " + std::to_string(seed));
+        for (const bool inKerfs : {false, true}) {
+            SCOPED_TRACE(inKerfs ? "in kerfs" : "clear");
+            const Project project = withUse(neckLayout(GetParam(), seed), seed, inKerfs);
+            const auto plain = plainLayout(project);
+            ASSERT_TRUE(plain);
+            const Solved solved = solve(project);
+            ASSERT_EQ(solved.cutouts.size(), 1u);
+            if (!compareWork(project, solved, *plain)) {
+                ++doubtful;
+                continue;
+            }
+            const SolvedCutout& cutout = solved.cutouts[0];
+            const OpeningAnswer exact = exactOpening({&*plain, 0, plain->bitRadius, plain->bitRadius});
+            EXPECT_NEAR(cutout.opening.area, exact.area, kAreaBound);
+            EXPECT_EQ(cutout.parts, exact.parts);
+            double loops = 0;
+            for (const OutlineLoop& loop : cutout.work.loops) loops += signedArea(loop);
+            EXPECT_NEAR(loops, cutout.work.area, 1e-7) << "islands run clockwise";
+        }
+    }
+    EXPECT_LE(doubtful, kDoubtsAllowed);
+}
+
+INSTANTIATE_TEST_SUITE_P(Seeded, EngineOnNecks, testing::Values(NeckKind::Neck, NeckKind::Mouth, NeckKind::Ring),
+                         [](const auto& shown) { return kindName(shown.param); });
 
 std::vector<WorkCase> workCases() {
     std::vector<WorkCase> cases;

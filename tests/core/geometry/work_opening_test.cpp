@@ -9,6 +9,7 @@
 
 #include "core/geometry/solve.h"
 #include "core/shop/finding.h"
+#include "tests/core/geometry/law_layouts.h"
 #include "tests/core/geometry/projects.h"
 
 namespace kerfwall::test {
@@ -198,6 +199,41 @@ TEST(WorkOpening, AGuideThatReachesPastTheKerfsCutsAsOneClearOfThem) {
     const Solved both = solve(project);
     ASSERT_EQ(both.use.rides, Rides::Both);
     EXPECT_NEAR(both.cutouts.at(0).work.area, 10080 - (4 - kPi) * 6.35 * 6.35, 1e-7);
+}
+
+// Expected from: a mirror keeps lengths, on drawn layouts and on grids full of walls that lie on one another.
+TEST(WorkOpening, AMirrorChangesNothing) {
+    int compared = 0;
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        for (const bool grid : {false, true}) {
+            SCOPED_TRACE(std::to_string(seed) + (grid ? " grid" : " drawn"));
+            Project project = grid ? laws::gridProject(seed) : laws::seededProject(seed);
+            useBush(project, 5.2, 4, seed % 2 == 0);
+            const SolvedCutout a = solve(project).cutouts.at(0);
+            const SolvedCutout b = solve(laws::moved(project, [](Point p) { return Point{600 - p.x, p.y}; })).cutouts.at(0);
+            if (!a.doubts.empty() || !b.doubts.empty()) continue;
+            ++compared;
+            EXPECT_NEAR(a.work.area, b.work.area, 1e-7);
+            EXPECT_NEAR(a.work.perimeter, b.work.perimeter, 1e-7);
+        }
+    }
+    EXPECT_GE(compared, 70) << "of 80: few may be doubted";
+}
+
+// Expected from: what is open clear of the kerfs is open in their band too, so a bush with a cutter of its size cuts no less
+// there; and never past what the trimming bit swept where it rides clear.
+TEST(WorkOpening, InTheKerfsBandNoLessIsCutThanClearOfIt) {
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        SCOPED_TRACE(seed);
+        Project project = laws::seededProject(seed);
+        useBush(project, 5.2, 5.2, false);
+        const SolvedCutout clear = solve(project).cutouts.at(0);
+        project.use.inKerfs = true;
+        const SolvedCutout band = solve(project).cutouts.at(0);
+        if (!clear.doubts.empty() || !band.doubts.empty()) continue;
+        EXPECT_GE(band.work.area, clear.work.area - 1e-7);
+        EXPECT_NEAR(clear.work.area, clear.opening.area, 1e-7);
+    }
 }
 
 }  // namespace
