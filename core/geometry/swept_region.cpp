@@ -83,16 +83,15 @@ Spans SweptRegion::coverOn(const RimLine& line) const {
     Spans covered;
     std::vector<double> met;
     for (const Curve& curve : m_curves) meet(line, curve, covered, met);
-    const Spans along = covered;
-    for (const auto& [from, to] : line.spans) {
+    const Spans beside = without(line.spans, covered);
+    for (const auto& [from, to] : beside) {
         std::vector<double> marks{from, to};
         std::ranges::copy_if(met, std::back_inserter(marks), [&](double at) { return at > from && at < to; });
         std::ranges::sort(marks);
         for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
             if (marks[i + 1] - marks[i] < kBite) continue;
             const double middle = (marks[i] + marks[i + 1]) / 2;
-            const bool onRim = std::ranges::any_of(along, [&](const auto& span) { return span.first < middle && middle < span.second; });
-            if (onRim || holds(line.place(middle))) addSpan(covered, marks[i], marks[i + 1]);
+            if (holds(line.place(middle))) addSpan(covered, marks[i], marks[i + 1]);
         }
     }
     return covered;

@@ -53,13 +53,13 @@ inline Project acrossTheWindow(double height, double bit) {
 /// kerfs [2.8, 6] and [-0.1, 3.1] join to a rebate of 6 along the whole edge.
 inline Project windowOverARebate() {
     Project project = panelOf(400, 250);
-    project.lines = {sawnLine("A", Edge::Bottom, 4, "fine"),  sawnLine("B", Edge::Bottom, 60, "fine"),
+    project.lines = {sawnLine("A", Edge::Bottom, 2, "fine"),  sawnLine("B", Edge::Bottom, 60, "fine"),
                      sawnLine("C", Edge::Left, 3, "fine"),    sawnLine("D", Edge::Left, 60, "fine"),
                      sawnLine("G", Edge::Bottom, 6, "wide"),  sawnLine("H", Edge::Bottom, 3.1, "wide"),
                      sawnLine("P", Edge::Left, 300, "fine"),  sawnLine("Q", Edge::Left, 340, "fine"),
                      sawnLine("R", Edge::Left, 350, "fine"),  sawnLine("S", Edge::Left, 380, "fine")};
-    project.cutouts = {cutoutAt("window", {{30, 5}, {30, 30}}),
-                       cutoutAt("upper", {{320, 1.5}, {320, 3.5}, {320, 5}}), cutoutAt("lower", {{365, 1.5}})};
+    project.cutouts = {cutoutAt("window", {{30, 2.5}, {30, 5}, {30, 30}}),
+                       cutoutAt("upper", {{320, 1}, {320, 2.5}, {320, 5}}), cutoutAt("lower", {{365, 1}, {365, 2.5}})};
     setRails(project, 5.8);
     return project;
 }

@@ -34,25 +34,40 @@ bool isToldNarrow(const Project& project, const Solved& solved) {
     return std::ranges::any_of(findings(project, solved), [](const Finding& told) { return told.code == "narrow"; });
 }
 
-// Expected from: pencil. Bit 12.7, kerfs of 1.5, a bush of 5 in their band. At each corner (its walls x = 0
-// and y = 0) a stump stands between the kerfs and the bit's circle; its points are (1.5, 2.2512) and its mirror.
-// The bush runs down the wall until it meets the point: its centre then 2.5 in and sqrt(2.5² - 1²) above it,
-// at T; pivots on the point; follows the stump's round. What is left is twice O, T, point, middle of the round,
-// less the slices beyond both chords.
+/// What a guide of radius R leaves of a square corner (walls x = 0 and y = 0) in the band of kerfs `kerf` wide, where
+/// a round of radius r about (r, r) was left: a stump stands between both kerfs and the round, one of its points P
+/// at x = kerf. The guide runs down the wall until it meets P, its centre then R in and sqrt(R² - (R - kerf)²) above
+/// it, level with its touch T on the wall; pivots on P; follows the round. Twice the polygon of the corner, T, P and the
+/// middle of the round, less the slices beyond both chords.
+double leftAtCorner(double r, double kerf, double guide) {
+    const Point point{kerf, r - std::sqrt(r * r - (r - kerf) * (r - kerf))};
+    const Point touch{0, point.y + std::sqrt(guide * guide - (guide - kerf) * (guide - kerf))};
+    const double on = r - r / std::numbers::sqrt2;
+    const Point middle{on, on};
+    const double polygon = (cross(middle, point) + cross(point, touch)) / 2;
+    return 2 * (polygon - slice(guide, distance(touch, point)) - slice(r, distance(point, middle)));
+}
+
+// Expected from: pencil. Bit 12.7, kerfs of 1.5: less than 6.35 (1 - sin 45°), so the bit leaves stumps.
 TEST(WorkOpening, InTheKerfsBandASmallBushMeetsTheStumpsTheBitLeft) {
     Project project = windowProject();
     setTools(project, 1.5, 12.7);
     useBush(project, 5, 5, true);
     const SolvedCutout window = solve(project).cutouts.at(0);
     EXPECT_TRUE(window.doubts.empty());
-    const double r = 6.35;
-    const Point point{1.5, r - std::sqrt(r * r - (r - 1.5) * (r - 1.5))};
-    const Point touch{0, point.y + std::sqrt(2.5 * 2.5 - 1)};
-    const double on = r - r / std::numbers::sqrt2;
-    const Point middle{on, on};
-    const double polygon = (cross(middle, point) + cross(point, touch)) / 2;
-    const double half = polygon - slice(2.5, distance(touch, point)) - slice(r, distance(point, middle));
-    EXPECT_NEAR(window.work.area, 10080 - 8 * half, 1e-7);
+    EXPECT_NEAR(window.work.area, 10080 - 4 * leftAtCorner(6.35, 1.5, 2.5), 1e-7);
+}
+
+// Expected from: pencil. A corner bored to 20: both kerfs run on through its round in their band. A bush of 16, wider than
+// the bit, meets what is left of it; the other corners it rounds itself.
+TEST(WorkOpening, InTheKerfsBandAWideBushMeetsABoreCutByTheKerfs) {
+    Project project = windowProject();
+    project.cutouts[0].corners = {{"A", "C", 20, ""}};
+    setTools(project, 3.2, 12.7);
+    useBush(project, 16, 16, true);
+    const SolvedCutout window = solve(project).cutouts.at(0);
+    EXPECT_TRUE(window.doubts.empty());
+    EXPECT_NEAR(window.work.area, 10080 - leftAtCorner(20, 3.2, 8) - 3 * (1 - kPi / 4) * 64, 1e-7);
 }
 
 // Expected from: pencil. A kerf of 3.2 opens the corner wholly; the bush keeps a round of its own.
