@@ -132,7 +132,13 @@ double signedArea(const std::vector<Curve>& loop) {
 int windingRound(const std::vector<Curve>& loop, Point place) {
     double angle = 0;
     int turns = 0;
-    const auto chord = [&](Point a, Point b) { angle += std::atan2(cross(a - place, b - place), dot(a - place, b - place)); };
+    /// Turns round `place` along a chord; gives on which side of it the place lies. One number decides both, so
+    /// that a place on a chord counts as on its left for both.
+    const auto chord = [&](Point a, Point b) {
+        const double side = cross(a - place, b - place) + 0.0;
+        angle += std::atan2(side, dot(a - place, b - place));
+        return side;
+    };
     for (const Curve& curve : loop) {
         if (!curve.isArc) {
             chord(curve.from, curve.to);
@@ -141,9 +147,8 @@ int windingRound(const std::vector<Curve>& loop, Point place) {
         // Halves of at most half a turn: a chord, and one turn more inside the slice it cuts off.
         const Point middle = curve.at(curve.size / 2);
         for (const auto& [a, b] : {std::pair{curve.from, middle}, std::pair{middle, curve.to}}) {
-            chord(a, b);
-            const double side = cross(b - a, place - a);
-            const bool beyond = curve.anticlockwise ? side < 0 : side > 0;
+            const double side = chord(a, b);
+            const bool beyond = curve.anticlockwise ? side < 0 : side >= 0;
             if (beyond && distance(place, curve.centre) < curve.radius) turns += curve.anticlockwise ? 1 : -1;
         }
     }
