@@ -34,7 +34,7 @@ struct RolledOpening {
 /// too: the disc may come back by another mouth. The frame round the whole panel stands more than a
 /// diameter off, so that a disc passes between the two all round, as it would with no frame.
 [[nodiscard]] RolledOpening lookAsFarAsNeeded(const World& world, const Border& border, double radius, double smallest,
-                                              const std::function<RolledOpening(const Box&)>& roll);
+                                              const std::function<RolledOpening(const Frame&)>& roll);
 
 /// The opening that a disc whose centre keeps `room` from the rim of the drawn void sweeps with radius `sweep`.
 [[nodiscard]] RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border,

@@ -38,8 +38,8 @@ struct Bore {
 class TrimmedVoid {
   public:
     TrimmedVoid(const Project& project, const Arranged& arranged, const Border& border,
-                const std::vector<LaidKerf>& kerfs, const Rim& swept, const Box& frame)
-        : m_panel(project.panel), m_swept(swept), m_frame(insideOf(frame)) {
+                const std::vector<LaidKerf>& kerfs, const Rim& swept, const Frame& frame)
+        : m_panel(project.panel), m_swept(swept), m_looked(frame), m_frame(insideOf(frame)) {
         gatherOutside();
         gatherLines(arranged);
         gatherBands(arranged, kerfs);
@@ -69,6 +69,8 @@ class TrimmedVoid {
         for (std::size_t k = 0; k < kerfs.size(); ++k) {
             const bool left = kerfs[k].kerf.side == Side::Left;
             const std::size_t line = kerfs[k].line;
+            const ArrangedLine& laid = arranged.lines[line];
+            if (!comesNear(m_looked, laid.from, laid.direction, kerfs[k].kerf.width)) continue;
             const VoidSide mouth{VoidSide::Kind::Mouth, line, 0, Edge::Bottom};
             const VoidSide farSide{VoidSide::Kind::FarSide, line, 0, Edge::Bottom};
             for (const auto& span : kerfs[k].inBand) {
@@ -104,12 +106,6 @@ class TrimmedVoid {
             m_bores.push_back({corner.firstTangent + corner.radius * leftOf(in), corner.radius, std::atan2(out.y, out.x), i});
         }
     }
-    static ConvexPart insideOf(const Box& box) {
-        const Point& low = box.low;
-        const Point& high = box.high;
-        return {{{low, {1, 0}}, {{high.x, low.y}, {0, 1}}, {high, {-1, 0}}, {{low.x, high.y}, {0, -1}}}, kFacesOwner};
-    }
-
     /// The line a straight piece of the sweep lies on, as exact as that is laid; its own where there is none.
     [[nodiscard]] Support supportOf(const Curve& piece) const {
         Support best{{piece.from, piece.tangentAt(0)}, {VoidSide::Kind::Bore, 0, 0, Edge::Bottom}};
@@ -289,6 +285,7 @@ class TrimmedVoid {
 
     const Panel& m_panel;
     SweptRegion m_swept;
+    const Frame& m_looked;
     ConvexPart m_frame;
     std::vector<Band> m_bands;
     std::vector<ConvexPart> m_outside;
@@ -302,7 +299,7 @@ class TrimmedVoid {
 }  // namespace
 
 VoidRim trimmedVoidRim(const Project& project, const Arranged& arranged, const Border& border,
-                       const std::vector<LaidKerf>& kerfs, const Rim& swept, const Box& frame) {
+                       const std::vector<LaidKerf>& kerfs, const Rim& swept, const Frame& frame) {
     return TrimmedVoid(project, arranged, border, kerfs, swept, frame).build();
 }
 

@@ -20,6 +20,6 @@ namespace kerfwall {
 /// face one another no wood is left. Both are decided by which way they run, not by area.
 /// Gives     doubts where the rim could not be closed.
 [[nodiscard]] VoidRim trimmedVoidRim(const Project& project, const Arranged& arranged, const Border& border,
-                                     const std::vector<LaidKerf>& kerfs, const Rim& swept, const Box& frame);
+                                     const std::vector<LaidKerf>& kerfs, const Rim& swept, const Frame& frame);
 
 }  // namespace kerfwall

@@ -5,6 +5,7 @@
 
 #include "core/geometry/border.h"
 #include "core/geometry/curve.h"
+#include "core/geometry/frame.h"
 #include "core/geometry/kerf_layout.h"
 
 namespace kerfwall {
@@ -40,6 +41,6 @@ enum class KerfHeight { Below, InBand };
 /// The void is the cutout's faces and bores, all kerfs, and everything off the panel, inside `frame`.
 [[nodiscard]] VoidRim voidRim(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout,
                               const Border& border, const std::vector<LaidKerf>& kerfs, KerfHeight height,
-                              const Box& frame);
+                              const Frame& frame);
 
 }  // namespace kerfwall

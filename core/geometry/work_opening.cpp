@@ -22,7 +22,7 @@ RolledOpening rolledAgain(const World& world, const ArrangedCutout& cutout, cons
     const double guide = use.guide / 2;
     const std::vector<LaidKerf> none;
     const std::vector<LaidKerf>& open = use.rides == Rides::Kerfs ? world.kerfs : none;
-    return lookAsFarAsNeeded(world, border, bitRadius + guide, std::min(guide, bitRadius), [&](const Box& frame) {
+    return lookAsFarAsNeeded(world, border, bitRadius + guide, std::min(guide, bitRadius), [&](const Frame& frame) {
         const VoidRim drawn =
             voidRim(world.project, world.arranged, cutout, border, world.kerfs, KerfHeight::Below, frame);
         const Opening trimmed = openingOf(drawn, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);

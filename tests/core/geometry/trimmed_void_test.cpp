@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kPi = std::numbers::pi;
 constexpr double kBitRadius = 6.35;
-constexpr Box kFrame{{-50, -50}, {450, 300}};
+const Frame kFrame = frameOf({{-50, -50}, {450, 300}});
 
 enum class Guide { Clear, InKerfs };
 

@@ -21,7 +21,7 @@ VoidRim rimRound(Project project, KerfHeight height) {
     const std::vector<Border> borders{borderOf(project, arranged, arranged.cutouts.at(0), kBitRadius)};
     const auto kerfs =
         layKerfs(project, arranged, borders, std::vector<std::optional<std::size_t>>(arranged.lines.size(), kRail));
-    return voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, height, {{-50, -50}, {450, 300}});
+    return voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, height, frameOf({{-50, -50}, {450, 300}}));
 }
 
 /// How long the stretches of one kind are together, mm.
