@@ -7,6 +7,7 @@
 #include "core/geometry/edge_place.h"
 #include "core/geometry/facing_sizes.h"
 #include "core/geometry/opening.h"
+#include "core/geometry/proof.h"
 #include "core/geometry/tolerance.h"
 #include "core/geometry/use_of.h"
 #include "core/geometry/widest_disc.h"
@@ -40,6 +41,12 @@ struct RolledOpening {
     Opening opening;
 };
 
+/// The opening with what the checks doubt of it.
+Opening proved(const VoidRim& rim, Opening opening, double room, double sweep, const Panel& panel) {
+    std::ranges::copy(doubtsAbout({rim, opening, room, sweep, panel}), std::back_inserter(opening.doubts));
+    return opening;
+}
+
 /// The opening that a disc of radius `room` leaves, looked at as far as it needs: where a disc of radius
 /// `farther` is to roll in that opening next, by so much farther.
 RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border, KerfHeight height,
@@ -51,7 +58,9 @@ RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, co
         RolledOpening rolled;
         rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
         rolled.opening = openingOf(rolled.rim, room, sweep, cutout.faces, world.project, world.arranged);
-        if (whole || !rolled.opening.room.reachedFrame) return rolled;
+        if (!whole && rolled.opening.room.reachedFrame) continue;
+        rolled.opening = proved(rolled.rim, std::move(rolled.opening), room, sweep, world.project.panel);
+        return rolled;
     }
     return {};
 }
@@ -72,7 +81,8 @@ Opening workOf(const World& world, const ArrangedCutout& cutout, const Border& b
     again.doubts = trimmed.doubts;
     again.sides = {{VoidSide::Kind::Bore, 0, 0, Edge::Bottom}};
     for (Curve& curve : again.rim.curves) curve.tag = 0;
-    return openingOf(again, guide, cutter, cutout.faces, world.project, world.arranged);
+    Opening work = openingOf(again, guide, cutter, cutout.faces, world.project, world.arranged);
+    return proved(again, std::move(work), guide, cutter, world.project.panel);
 }
 
 /// Rolls discs a nanometre smaller and larger: where that changes the room they have by more than its rim
@@ -150,6 +160,7 @@ SolvedCutout solveCutout(const World& world, const ArrangedCutout& cutout, const
         std::ranges::copy(work.doubts, std::back_inserter(solved.doubts));
     }
     doubtNearBorders(world, cutout, bitRadius, rolled, solved);
+    std::ranges::copy(doubtsAbout(solved, bitRadius), std::back_inserter(solved.doubts));
     return solved;
 }
 

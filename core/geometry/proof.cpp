@@ -1,0 +1,342 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/geometry/proof.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "core/geometry/clearance.h"
+#include "core/geometry/doubts.h"
+#include "core/geometry/panel_clip.h"
+#include "core/geometry/rows.h"
+#include "core/geometry/tolerance.h"
+#include "core/geometry/void_parts.h"
+
+namespace kerfwall {
+namespace {
+
+constexpr const char* kOpenLoop = "the outline does not close here.";
+constexpr const char* kWrongWay = "the outline runs the wrong way round here.";
+constexpr const char* kKink = "a round does not run on into its wall here.";
+constexpr const char* kSharp = "the outline has a corner here that no bit leaves.";
+constexpr const char* kRadius = "a round has not the radius of what made it here.";
+constexpr const char* kWood = "wood was left inside the opening here.";
+constexpr const char* kArea = "the areas of the opening do not add up near here.";
+constexpr const char* kDrawn = "the areas of the drawn cutout do not add up near here.";
+constexpr const char* kLost = "a wall of the cutout that the bit reaches is not in the outline here.";
+constexpr const char* kUnopened = "the bit has room here and opens nothing.";
+
+// --- measures, written apart from the engine's own ---
+
+double areaOf(const OutlineLoop& loop) {
+    double twice = 0;
+    for (const OutlinePiece& piece : loop) {
+        twice += cross(piece.from, piece.to);
+        if (!piece.isArc) continue;
+        const Point a = piece.from - piece.centre;
+        const Point b = piece.to - piece.centre;
+        const double swept = std::abs(std::atan2(cross(a, b), dot(a, b)));
+        const double slice = piece.radius * piece.radius * (swept - std::sin(swept));
+        twice += piece.turn == Turn::Left ? slice : -slice;
+    }
+    return twice / 2;
+}
+
+/// What a piece adds to how often its loop turns round a place: its chord by a ray to the right, and the slice
+/// between chord and arc.
+int turnOf(const OutlinePiece& piece, Point p) {
+    const Point& a = piece.from;
+    const Point& b = piece.to;
+    const double side = cross(b - a, p - a);
+    const bool rises = a.y <= p.y;
+    int turns = 0;
+    if (rises != (b.y <= p.y) && (rises ? side > 0 : side < 0)) turns += rises ? 1 : -1;
+    if (!piece.isArc) return turns;
+    const bool isLeft = piece.turn == Turn::Left;
+    const Point out = p - piece.centre;
+    const bool inSlice = (isLeft ? side < 0 : side > 0) && dot(out, out) < piece.radius * piece.radius;
+    if (inSlice) turns += isLeft ? 1 : -1;
+    return turns;
+}
+
+int turnsRound(const OutlineLoop& loop, Point place) {
+    int turns = 0;
+    for (const OutlinePiece& piece : loop) turns += turnOf(piece, place);
+    return turns;
+}
+
+Point middleOf(const OutlinePiece& piece) {
+    const Point half = 0.5 * (piece.from + piece.to);
+    if (!piece.isArc) return half;
+    // Over the chord on the arc's side, which for half a turn and less is away from the centre.
+    const Point chord = piece.to - piece.from;
+    const Point out = piece.turn == Turn::Left ? -1.0 * leftOf(chord) : leftOf(chord);
+    return piece.centre + (piece.radius / length(out)) * out;
+}
+
+Point placeIn(const Outline& outline) {
+    return outline.loops.empty() || outline.loops.front().empty() ? Point{} : outline.loops.front().front().from;
+}
+
+// --- loops ---
+
+void proveLoops(const Outline& outline, Doubts& doubts) {
+    double area = 0;
+    for (std::size_t l = 0; l < outline.loops.size(); ++l) {
+        const OutlineLoop& loop = outline.loops[l];
+        if (loop.empty()) continue;
+        for (std::size_t p = 0; p < loop.size(); ++p) {
+            // Not equal to itself: not a number.
+            if (!(loop[p].to == loop[(p + 1) % loop.size()].from)) doubts.add(loop[p].to, kOpenLoop);
+        }
+        const double own = areaOf(loop);
+        const Point place = middleOf(*std::ranges::max_element(loop, {}, [](const OutlinePiece& piece) {
+            return distance(piece.from, piece.to);
+        }));
+        int others = 0;
+        for (std::size_t o = 0; o < outline.loops.size(); ++o) {
+            if (o != l) others += turnsRound(outline.loops[o], place);
+        }
+        if (others != (own > 0 ? 0 : 1)) doubts.add(place, kWrongWay);
+        area += own;
+    }
+    if (!(std::abs(area - outline.area) <= kSameArea)) doubts.add(placeIn(outline), kArea);
+}
+
+// --- joints and rounds ---
+
+struct SourcedPiece {
+    const OutlinePiece& piece;
+    const PieceSource& source;
+
+    [[nodiscard]] bool isEdge() const { return source.contacts.empty(); }
+    [[nodiscard]] bool isRound() const { return piece.isArc && source.contacts.size() == 2; }
+    [[nodiscard]] Point headingAt(Point place) const {
+        if (!piece.isArc) return unit(piece.to - piece.from);
+        const Point out = unit(place - piece.centre);
+        return piece.turn == Turn::Left ? leftOf(out) : -1.0 * leftOf(out);
+    }
+    /// How far the heading at an end can be off, radians: what the end can be off along an arc, over its radius;
+    /// square to a straight stretch, over its length.
+    [[nodiscard]] double slack() const {
+        return piece.isArc ? alongSlack(piece.radius) / piece.radius : kClearance / distance(piece.from, piece.to);
+    }
+    /// Two contacts that part almost tangentially: within kBite of both over sqrt(2 r kBite) on either side of where
+    /// they meet, and as much again where the next piece begins.
+    static double alongSlack(double radius) { return std::min(kJoin, 2 * std::sqrt(2 * radius * kBite)); }
+};
+
+/// True where a round begins or ends on the wall beside it. At a lip, and where two rounds cross, it may turn right.
+bool runsOn(const SourcedPiece& before, const SourcedPiece& after) {
+    if (before.isRound() == after.isRound()) return false;
+    const Contact& a = before.source.contacts.back();
+    const Contact& b = after.source.contacts.front();
+    return !a.onLip && !b.onLip && isOneSide(a.side, b.side);
+}
+
+void proveJoint(const SourcedPiece& before, const SourcedPiece& after, Doubts& doubts) {
+    if (before.isEdge() || after.isEdge()) return;
+    const Point place = before.piece.to;
+    const Point in = before.headingAt(place);
+    const Point out = after.headingAt(place);
+    const double turn = std::atan2(cross(in, out), dot(in, out));
+    const double allowed = before.slack() + after.slack();
+    constexpr double kDoublesBack = std::numbers::pi - 1e-6;  // about the tip of a sliver: left or right is rounding
+    if (turn > allowed && turn < kDoublesBack) doubts.add(place, kSharp);
+    else if (runsOn(before, after) && !(std::abs(turn) <= allowed)) doubts.add(place, kKink);
+}
+
+/// True where the void has a round about that centre which the disc made into one of this radius.
+bool isFromBore(const OutlinePiece& piece, const Claim& claim) {
+    const double bore = piece.radius - claim.sweep + claim.room;
+    return piece.turn == Turn::Left && std::ranges::any_of(claim.rim.rim.curves, [&](const Curve& wall) {
+        return wall.isArc && std::abs(wall.radius - bore) <= kClearance &&
+               distance(wall.centre, piece.centre) <= kClearance;
+    });
+}
+
+void proveRound(const SourcedPiece& sourced, const Claim& claim, Doubts& doubts) {
+    const OutlinePiece& piece = sourced.piece;
+    if (!piece.isArc) return;
+    const auto isOn = [&](Point end) {
+        return std::abs(distance(end, piece.centre) - piece.radius) <= kClearance;
+    };
+    bool isSound = isOn(piece.from) && isOn(piece.to);
+    if (sourced.isRound()) {
+        isSound = isSound && piece.turn == Turn::Left && std::abs(piece.radius - claim.sweep) <= kBite;
+    } else if (!sourced.isEdge() && sourced.source.contacts.front().onLip) {
+        isSound = isSound && piece.turn == Turn::Right &&
+                  std::abs(piece.radius - (claim.room - claim.sweep)) <= kClearance;
+    } else {
+        isSound = isSound && isFromBore(piece, claim);
+    }
+    if (!isSound) doubts.add(middleOf(piece), kRadius);
+}
+
+bool hasSources(const Opening& opening) {
+    if (opening.sources.size() != opening.outline.loops.size()) return false;
+    for (std::size_t l = 0; l < opening.sources.size(); ++l) {
+        if (opening.sources[l].size() != opening.outline.loops[l].size()) return false;
+    }
+    return true;
+}
+
+void provePieces(const Claim& claim, Doubts& doubts) {
+    const Opening& opening = claim.opening;
+    for (std::size_t l = 0; l < opening.outline.loops.size(); ++l) {
+        const OutlineLoop& loop = opening.outline.loops[l];
+        for (std::size_t p = 0; p < loop.size(); ++p) {
+            const std::size_t next = (p + 1) % loop.size();
+            const SourcedPiece here{loop[p], opening.sources[l][p]};
+            proveRound(here, claim, doubts);
+            proveJoint(here, {loop[next], opening.sources[l][next]}, doubts);
+        }
+    }
+}
+
+// --- what lies inside ---
+
+/// An outline's pieces by the rows they lie in.
+class Pieces {
+  public:
+    explicit Pieces(const Outline& outline) : m_all(all(outline)), m_rows(boxes(m_all)) {}
+
+    /// As `turnsRound`: only what meets the ray to the right counts.
+    [[nodiscard]] int turnsRound(Point place) const {
+        int turns = 0;
+        m_rows.meeting({place, {kEverywhere, place.y}},
+                       [&](std::size_t i) { turns += turnOf(*m_all[i], place); });
+        return turns;
+    }
+    [[nodiscard]] bool isOnBorder(Point place, double reach) const {
+        const Point margin{reach, reach};
+        bool isOn = false;
+        m_rows.meeting({place - margin, place + margin}, [&](std::size_t i) {
+            isOn = isOn || distanceTo(curveOf(*m_all[i]), place) <= reach;
+        });
+        return isOn;
+    }
+
+  private:
+    static std::vector<const OutlinePiece*> all(const Outline& outline) {
+        std::vector<const OutlinePiece*> pieces;
+        for (const OutlineLoop& loop : outline.loops) {
+            for (const OutlinePiece& piece : loop) pieces.push_back(&piece);
+        }
+        return pieces;
+    }
+    static std::vector<Box> boxes(const std::vector<const OutlinePiece*>& pieces) {
+        std::vector<Box> found;
+        for (const OutlinePiece* piece : pieces) found.push_back(curveOf(*piece).bounds());
+        return found;
+    }
+
+    std::vector<const OutlinePiece*> m_all;
+    Rows m_rows;
+};
+
+/// No wall comes nearer to a disc than its radius (clearance.h), so no wall crosses the outline, and a run of walls
+/// has wood inside the opening wholly or not at all: one place of each tells.
+void proveNoWood(const Claim& claim, const Pieces& pieces, Doubts& doubts) {
+    if (claim.sweep > claim.room) return;  // a larger cutter reaches past the walls
+    const Rim& rim = claim.rim.rim;
+    const Box& box = claim.opening.outline.bounds;
+    const auto isNear = [&](Point p) {
+        return p.x > box.low.x && p.x < box.high.x && p.y > box.low.y && p.y < box.high.y;
+    };
+    std::vector<bool> seen(rim.curves.size(), false);
+    for (std::size_t first = 0; first < rim.curves.size(); ++first) {
+        bool isSettled = false;
+        for (std::size_t i = first; i != Rim::kOpenEnd && !seen[i]; i = rim.next[i]) {
+            seen[i] = true;
+            if (isSettled) continue;
+            const Point place = rim.curves[i].at(rim.curves[i].size / 2);
+            const bool isInside = isNear(place) && pieces.turnsRound(place) != 0;
+            if (isInside && pieces.isOnBorder(place, kJoin)) continue;
+            if (isInside) doubts.add(place, kWood);
+            isSettled = true;
+        }
+    }
+}
+
+/// A wall of the cutout itself that the bit touches bounds the opening.
+void proveWallsReached(const Claim& claim, const Pieces& pieces, Doubts& doubts) {
+    const Room& room = claim.opening.room;
+    if (claim.room != claim.sweep) return;
+    for (const Curve& way : room.chosen.curves) {
+        const Track::Rest& rest = room.track.rests[way.tag];
+        const VoidSide& side = claim.rim.sides[claim.rim.rim.curves[rest.curve].tag];
+        if (rest.onLip || side.kind != VoidSide::Kind::Wall || way.size <= kJoin) continue;
+        const Point place = way.at(way.size / 2) - claim.sweep * leftOf(way.tangentAt(way.size / 2));
+        if (isOnPanel(claim.panel, place, kJoin) && !pieces.isOnBorder(place, kClearance)) doubts.add(place, kLost);
+    }
+}
+
+// --- areas ---
+
+/// Source    Steiner: a region grown by s gains s P + π s² (outer loops - islands). The walls keep all of that apart
+///           but the rounds of discs that reach for one another over a neck: each neck bridged so takes one from
+///           (outer loops - islands) and at most a disc from the area.
+void proveSweptArea(const Claim& claim, Doubts& doubts) {
+    if (claim.sweep > claim.room) return;  // lips come inside out
+    const Rim& room = claim.opening.room.chosen;
+    const Outline& outline = claim.opening.outline;
+    double gaps = 0;
+    for (std::size_t i = 0; i < room.curves.size(); ++i) {
+        gaps += distance(room.curves[i].to, room.curves[room.next[i]].from);
+    }
+    int necks = 0;
+    for (const auto& loop : room.closedRuns()) necks += signedArea(loop) > 0 ? 1 : -1;
+    const double s = claim.sweep;
+    const double disc = std::numbers::pi * s * s;
+    const double most = claim.opening.room.area + s * claim.opening.room.perimeter + necks * disc;
+    for (const OutlineLoop& loop : outline.loops) necks -= areaOf(loop) > 0 ? 1 : -1;
+    const bool isClosed = std::ranges::all_of(claim.opening.sources, [](const std::vector<PieceSource>& loop) {
+        return std::ranges::none_of(loop, [](const PieceSource& source) { return source.contacts.empty(); });
+    });
+    const double allowed = kSameArea + (s + 1) * gaps + kClearance * claim.opening.room.perimeter;
+    const bool isSound = outline.area <= most + allowed &&
+                         (!isClosed || (necks >= 0 && outline.area >= most - necks * disc - allowed));
+    if (!isSound) doubts.add(placeIn(outline), kArea);
+}
+
+}  // namespace
+
+std::vector<Doubt> doubtsAbout(const Claim& claim) {
+    Doubts doubts(claim.opening.doubts, 2 * claim.sweep);
+    proveLoops(claim.opening.outline, doubts);
+    if (!hasSources(claim.opening)) {
+        doubts.add(placeIn(claim.opening.outline), kKink);
+        return doubts.added();
+    }
+    provePieces(claim, doubts);
+    proveClearance(claim.rim, claim.opening, claim.room, claim.sweep, doubts);
+    const Pieces pieces(claim.opening.outline);
+    proveNoWood(claim, pieces, doubts);
+    proveWallsReached(claim, pieces, doubts);
+    proveSweptArea(claim, doubts);
+    return doubts.added();
+}
+
+std::vector<Doubt> doubtsAbout(const SolvedCutout& cutout, double bitRadius) {
+    Doubts doubts(cutout.doubts, 2 * bitRadius);
+    proveLoops(cutout.drawn, doubts);
+    proveLoops(cutout.work, doubts);
+    double faces = 0;
+    for (const std::vector<Point>& face : cutout.faces) {
+        for (std::size_t i = 0; i < face.size(); ++i) faces += cross(face[i], face[(i + 1) % face.size()]) / 2;
+    }
+    // Runs of border shorter than kShortestWall are left out of the drawn outline.
+    const double leftOut = kShortestWall * cutout.drawn.perimeter;
+    const bool addsUp = std::abs(faces - cutout.drawnArea) <= kSameArea &&
+                        std::abs(cutout.drawn.area - cutout.drawnArea) <= kSameArea + leftOut;
+    if (!addsUp) doubts.add(cutout.widestAt, kDrawn);
+    const bool isBored = std::ranges::any_of(cutout.corners, [](const Corner& corner) {
+        return corner.regime == Regime::Bored;
+    });
+    const bool fits = cutout.widest > 2 * (bitRadius + kDoubt) && !isBored;
+    if (fits && Pieces(cutout.opening).turnsRound(cutout.widestAt) != 1) doubts.add(cutout.widestAt, kUnopened);
+    return doubts.added();
+}
+
+}  // namespace kerfwall
