@@ -33,22 +33,24 @@ struct Way {
     std::optional<Curve> run;
     Point middle;
     Box bounds;
+    double slack = kClearance;  ///< mm: how far off it can be
 };
 
 Way wayOf(const OutlinePiece& piece, std::size_t contacts, double sweep) {
     if (piece.isArc && contacts == 2) return {std::nullopt, piece.centre, {piece.centre, piece.centre}};
     Curve run = curveOf(piece);
-    if (!piece.isArc) {
-        const Point off = sweep * leftOf(unit(piece.to - piece.from));
-        run.from = run.from + off;
-        run.to = run.to + off;
-    } else {
+    if (piece.isArc) {
         run.radius += piece.turn == Turn::Left ? -sweep : sweep;
         const double share = run.radius / piece.radius;
         run.from = piece.centre + share * (piece.from - piece.centre);
         run.to = piece.centre + share * (piece.to - piece.centre);
+        return {run, run.at(run.size / 2), run.bounds()};
     }
-    return {run, run.at(run.size / 2), run.bounds()};
+    const Point off = sweep * leftOf(unit(piece.to - piece.from));
+    run.from = run.from + off;
+    run.to = run.to + off;
+    // Ends known to kClearance give the heading to that over the length; the rounds at both ends are asked anyway.
+    return {run, run.at(run.size / 2), run.bounds(), kClearance * (1 + sweep / run.size)};
 }
 
 /// True where both of two straight stretches lie farther apart than `reach` because one lies all on one side.
@@ -64,7 +66,7 @@ bool isBeside(const Curve& run, const Curve& wall, double reach) {
 
 double gapTo(const Way& way, const Curve& wall, double room) {
     if (!way.run) return distanceTo(wall, way.middle);
-    if (!way.run->isArc && !wall.isArc && isBeside(*way.run, wall, room + kClearance)) return kFar;
+    if (!way.run->isArc && !wall.isArc && isBeside(*way.run, wall, room + way.slack)) return kFar;
     return gapBetween(pieceOf(*way.run), pieceOf(wall)).distance;
 }
 
@@ -94,7 +96,7 @@ std::vector<Proven> piecesOf(const Opening& opening, double sweep) {
 void meet(Proven& proven, const Curve& wall, const VoidSide& side, double room) {
     const double gap = gapTo(proven.way, wall, room);
     proven.nearest = std::min(proven.nearest, gap);
-    if (gap > room + kClearance) return;
+    if (gap > room + proven.way.slack) return;
     for (std::size_t c = 0; c < proven.touches.size(); ++c) {
         if (!isOneSide(side, proven.source->contacts[c].side)) continue;
         proven.touches[c] = std::min(proven.touches[c], distanceTo(wall, proven.way.middle));
@@ -108,25 +110,26 @@ void conclude(Proven& proven, double room, Doubts& doubts) {
     }
     const Curve piece = curveOf(*proven.piece);
     const Point place = piece.at(piece.size / 2);
-    if (!(proven.nearest >= room - kClearance)) doubts.add(place, kNearer);
+    if (!(proven.nearest >= room - proven.way.slack)) doubts.add(place, kNearer);
     const bool isTouching = std::ranges::all_of(
-        proven.touches, [&](double touch) { return std::abs(touch - room) <= kClearance; });
+        proven.touches, [&](double touch) { return std::abs(touch - room) <= proven.way.slack; });
     if (!isTouching) doubts.add(place, kAway);
 }
 
 }  // namespace
 
-void proveClearance(const VoidRim& rim, const Opening& opening, double room, double sweep, Doubts& doubts) {
-    std::vector<Proven> pieces = piecesOf(opening, sweep);
-    const double reach = room + kClearance;
+void proveClearance(const Claim& claim, Doubts& doubts) {
+    std::vector<Proven> pieces = piecesOf(claim.opening, claim.sweep);
+    const double reach = claim.room + kClearance;
     const Point margin{reach, reach};
     std::vector<Box> boxes;
     for (const Proven& piece : pieces) boxes.push_back({piece.way.bounds.low - margin, piece.way.bounds.high + margin});
-    const Rows rows(std::move(boxes));
-    for (const Curve& wall : rim.rim.curves) {
-        rows.meeting(wall.bounds(), [&](std::size_t i) { meet(pieces[i], wall, rim.sides[wall.tag], room); });
+    const Rows rows(boxes);
+    for (const Curve& wall : claim.rim.rim.curves) {
+        rows.meeting(wall.bounds(),
+                     [&](std::size_t i) { meet(pieces[i], wall, claim.rim.sides[wall.tag], claim.room); });
     }
-    for (Proven& piece : pieces) conclude(piece, room, doubts);
+    for (Proven& piece : pieces) conclude(piece, claim.room, doubts);
 }
 
 }  // namespace kerfwall
