@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/geometry/pieces.h"
 #include "core/geometry/tolerance.h"
 
 namespace kerfwall {
@@ -83,15 +84,6 @@ void proveRound(const SourcedPiece& sourced, const Claim& claim, Doubts& doubts)
 }
 
 }  // namespace
-
-Point middleOf(const OutlinePiece& piece) {
-    const Point half = 0.5 * (piece.from + piece.to);
-    if (!piece.isArc) return half;
-    // Over the chord on the arc's side, which for half a turn and less is away from the centre.
-    const Point chord = piece.to - piece.from;
-    const Point out = piece.turn == Turn::Left ? -1.0 * leftOf(chord) : leftOf(chord);
-    return piece.centre + (piece.radius / length(out)) * out;
-}
 
 void proveJoints(const Claim& claim, Doubts& doubts) {
     const Opening& opening = claim.opening;

@@ -13,7 +13,4 @@ namespace kerfwall {
 /// Exact to  kClearance square to a piece, sqrt(2 r kBite) along it (see joints.cpp).
 void proveJoints(const Claim& claim, Doubts& doubts);
 
-/// The place half way along a piece; arcs of half a turn and less.
-[[nodiscard]] Point middleOf(const OutlinePiece& piece);
-
 }  // namespace kerfwall

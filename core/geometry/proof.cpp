@@ -9,9 +9,8 @@
 #include "core/geometry/doubts.h"
 #include "core/geometry/joints.h"
 #include "core/geometry/panel_clip.h"
-#include "core/geometry/rows.h"
+#include "core/geometry/pieces.h"
 #include "core/geometry/tolerance.h"
-#include "core/geometry/void_parts.h"
 
 namespace kerfwall {
 namespace {
@@ -39,29 +38,6 @@ double areaOf(const OutlineLoop& loop) {
         twice += piece.turn == Turn::Left ? slice : -slice;
     }
     return twice / 2;
-}
-
-/// What a piece adds to how often its loop turns round a place: its chord by a ray to the right, and the slice
-/// between chord and arc.
-int turnOf(const OutlinePiece& piece, Point p) {
-    const Point& a = piece.from;
-    const Point& b = piece.to;
-    const double side = cross(b - a, p - a);
-    const bool rises = a.y <= p.y;
-    int turns = 0;
-    if (rises != (b.y <= p.y) && (rises ? side > 0 : side < 0)) turns += rises ? 1 : -1;
-    if (!piece.isArc) return turns;
-    const bool isLeft = piece.turn == Turn::Left;
-    const Point out = p - piece.centre;
-    const bool inSlice = (isLeft ? side < 0 : side > 0) && dot(out, out) < piece.radius * piece.radius;
-    if (inSlice) turns += isLeft ? 1 : -1;
-    return turns;
-}
-
-int turnsRound(const OutlineLoop& loop, Point place) {
-    int turns = 0;
-    for (const OutlinePiece& piece : loop) turns += turnOf(piece, place);
-    return turns;
 }
 
 /// Any place of it.
@@ -108,45 +84,6 @@ bool hasSources(const Opening& opening) {
 }
 
 // --- what lies inside ---
-
-/// An outline's pieces by the rows they lie in.
-class Pieces {
-  public:
-    explicit Pieces(const Outline& outline) : m_all(all(outline)), m_rows(boxes(m_all)) {}
-
-    /// As `turnsRound`: only what meets the ray to the right counts.
-    [[nodiscard]] int turnsRound(Point place) const {
-        int turns = 0;
-        m_rows.meeting({place, {kEverywhere, place.y}},
-                       [&](std::size_t i) { turns += turnOf(*m_all[i], place); });
-        return turns;
-    }
-    [[nodiscard]] bool isOnBorder(Point place, double reach) const {
-        const Point margin{reach, reach};
-        bool isOn = false;
-        m_rows.meeting({place - margin, place + margin}, [&](std::size_t i) {
-            isOn = isOn || distanceTo(curveOf(*m_all[i]), place) <= reach;
-        });
-        return isOn;
-    }
-
-  private:
-    static std::vector<const OutlinePiece*> all(const Outline& outline) {
-        std::vector<const OutlinePiece*> pieces;
-        for (const OutlineLoop& loop : outline.loops) {
-            for (const OutlinePiece& piece : loop) pieces.push_back(&piece);
-        }
-        return pieces;
-    }
-    static std::vector<Box> boxes(const std::vector<const OutlinePiece*>& pieces) {
-        std::vector<Box> found;
-        for (const OutlinePiece* piece : pieces) found.push_back(curveOf(*piece).bounds());
-        return found;
-    }
-
-    std::vector<const OutlinePiece*> m_all;
-    Rows m_rows;
-};
 
 /// No wall comes nearer to a disc than its radius (clearance.h), so no wall crosses the outline, and a run of walls
 /// has wood inside the opening wholly or not at all: one place of each tells.

@@ -24,6 +24,7 @@ struct Claim {
 ///   that the disc which made a piece touches what it says it touched, and no wall comes nearer (clearance.h);
 ///   that no wood is left inside;
 ///   that its area is its loops' and lies between its room's and what its room can sweep.
+/// Requires  links that hold: tags and followers of the rim and the room are indices into what stands beside them.
 /// Source    a region grown by s has the area A + s P + π s² (outer loops - islands), less what overlaps, and only
 ///           the rounds overlap; a union of discs of radius s has no corner to the left sharper than s.
 [[nodiscard]] std::vector<Doubt> doubtsAbout(const Claim& claim);

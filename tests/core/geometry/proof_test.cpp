@@ -267,9 +267,9 @@ TEST(Proof, DoubtsAnOpeningThatLostItsIsland) {
 }
 
 TEST(Proof, DoubtsAnAreaThatIsNotItsLoops) {
-    Claimed claim = windowClaim();
-    claim.opening.outline.area += 1e-5;
-    expectOnly(claim.doubts(), "add up", firstLoop(claim).front().from);
+    SolvedCutout cutout = solve(windowProject()).cutouts.front();
+    cutout.work.area += 1e-5;
+    expectOnly(doubtsAbout(cutout, 6.35), "add up", cutout.work.loops.front().front().from);
 }
 
 // Where the room is smaller than the opening says, what the disc sweeps does not come to the opening's area.
