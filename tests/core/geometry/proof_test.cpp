@@ -133,6 +133,15 @@ TEST(Proof, DoubtsNothingOnAGrid) {
     }
 }
 
+// Kerfs as wide as the bit's radius: a kerf's inner wall lies on one line with the way of the disc. (a fixed bug)
+TEST(Proof, DoubtsNothingWhereAKerfsWallLiesInLineWithTheDiscsWay) {
+    for (const std::uint64_t seed : {143, 169, 218}) {
+        Project project = laws::gridProject(seed);
+        for (Saw& saw : project.bench->saws) saw.kerf = 5;
+        for (const Claimed& claim : claimed(project)) EXPECT_TRUE(claim.doubts().empty()) << seed;
+    }
+}
+
 TEST(Proof, DoubtsNothingRoundAnIslandNorAtAnEdge) {
     EXPECT_EQ(claimed(ringProject()).front().opening.outline.loops.size(), 2u);
     EXPECT_TRUE(claimed(ringProject()).front().doubts().empty());
