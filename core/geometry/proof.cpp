@@ -29,7 +29,8 @@ constexpr const char* kUnopened = "the bit has room here and opens nothing.";
 double areaOf(const OutlineLoop& loop) {
     double twice = 0;
     for (const OutlinePiece& piece : loop) {
-        twice += cross(piece.from, piece.to);
+        // Seen from the loop itself: on a large panel rounding would grow with the distance from its corner.
+        twice += cross(piece.from - loop.front().from, piece.to - loop.front().from);
         if (!piece.isArc) continue;
         const Point a = piece.from - piece.centre;
         const Point b = piece.to - piece.centre;
@@ -136,11 +137,12 @@ RegionSize sizeOf(const Rim& rim) {
     RegionSize size;
     for (const auto& loop : rim.loops()) {
         double own = 0;
+        const Point origin = rim.curves[loop.front()].from;
         for (const std::size_t i : loop) {
             const Curve& curve = rim.curves[i];
             const Point next = rim.curves[rim.next[i]].from;
             const double slice = curve.radius * curve.radius * (curve.size - std::sin(curve.size));
-            own += cross(curve.from, curve.to) + cross(curve.to, next);
+            own += cross(curve.from - origin, curve.to - origin) + cross(curve.to - origin, next - origin);
             if (curve.isArc) own += curve.anticlockwise ? slice : -slice;
             size.perimeter += curve.lengthInMm();
             size.gaps += distance(curve.to, next);
