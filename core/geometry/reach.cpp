@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/geometry/reach.h"
 
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+#include "core/geometry/proof.h"
 #include "core/geometry/tolerance.h"
 
 namespace kerfwall {
@@ -40,14 +45,21 @@ RolledOpening lookAsFarAsNeeded(const World& world, const Border& border, double
     return roll(whole);
 }
 
+RolledOpening proved(RolledOpening rolled, double room, double sweep, const Panel& panel) {
+    std::ranges::copy(doubtsAbout({rolled.rim, rolled.opening, room, sweep, panel}),
+                      std::back_inserter(rolled.opening.doubts));
+    return rolled;
+}
+
 RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border, KerfHeight height,
                             double room, double sweep) {
-    return lookAsFarAsNeeded(world, border, room, room, [&](const Frame& frame) {
+    RolledOpening found = lookAsFarAsNeeded(world, border, room, room, [&](const Frame& frame) {
         RolledOpening rolled;
         rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
         rolled.opening = openingOf(rolled.rim, room, sweep, cutout.faces, world.project, world.arranged);
         return rolled;
     });
+    return proved(std::move(found), room, sweep, world.project.panel);
 }
 
 }  // namespace kerfwall

@@ -36,6 +36,9 @@ struct RolledOpening {
 [[nodiscard]] RolledOpening lookAsFarAsNeeded(const World& world, const Border& border, double radius, double smallest,
                                               const std::function<RolledOpening(const Frame&)>& roll);
 
+/// A rolled opening with the doubts that its proof raises (proof.h) among its own.
+[[nodiscard]] RolledOpening proved(RolledOpening rolled, double room, double sweep, const Panel& panel);
+
 /// The opening that a disc whose centre keeps `room` from the rim of the drawn void sweeps with radius `sweep`.
 [[nodiscard]] RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border,
                                           KerfHeight height, double room, double sweep);

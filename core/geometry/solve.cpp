@@ -7,6 +7,7 @@
 #include "core/geometry/edge_place.h"
 #include "core/geometry/facing_sizes.h"
 #include "core/geometry/reach.h"
+#include "core/geometry/proof.h"
 #include "core/geometry/tolerance.h"
 #include "core/geometry/use_of.h"
 #include "core/geometry/widest_disc.h"
@@ -45,6 +46,18 @@ std::vector<LostWall> lostWalls(const SolvedCutout& solved, const Arranged& arra
     return lost;
 }
 
+void solveWork(const World& world, const ArrangedCutout& cutout, const Border& border, const UseAnswer& use,
+               double bitRadius, SolvedCutout& solved) {
+    const RolledOpening work = workOpening(world, cutout, border, use, bitRadius);
+    solved.work = work.opening.outline;
+    for (const Doubt& doubt : work.opening.doubts) {
+        if (std::ranges::find(solved.doubts, doubt) == solved.doubts.end()) solved.doubts.push_back(doubt);
+    }
+    if (use.guide != 2 * bitRadius) {
+        doubtNearBorders(world, cutout, use.guide / 2, work, "the bush's or bearing's", solved);
+    }
+}
+
 SolvedCutout solveCutout(const World& world, const ArrangedCutout& cutout, const Border& border,
                          const UseAnswer& use, double bitRadius) {
     SolvedCutout solved;
@@ -72,16 +85,10 @@ SolvedCutout solveCutout(const World& world, const ArrangedCutout& cutout, const
     doubtNearBorders(world, cutout, bitRadius, rolled, "the bit's", solved);
     if (worksAsTrimmed(use, bitRadius)) {
         solved.work = opening.outline;
-        return solved;
+    } else {
+        solveWork(world, cutout, border, use, bitRadius, solved);
     }
-    const RolledOpening work = workOpening(world, cutout, border, use, bitRadius);
-    solved.work = work.opening.outline;
-    for (const Doubt& doubt : work.opening.doubts) {
-        if (std::ranges::find(solved.doubts, doubt) == solved.doubts.end()) solved.doubts.push_back(doubt);
-    }
-    if (use.guide != 2 * bitRadius) {
-        doubtNearBorders(world, cutout, use.guide / 2, work, "the bush's or bearing's", solved);
-    }
+    std::ranges::copy(doubtsAbout(solved, bitRadius), std::back_inserter(solved.doubts));
     return solved;
 }
 

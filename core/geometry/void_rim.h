@@ -27,6 +27,14 @@ struct VoidSide {
     bool operator==(const VoidSide&) const = default;
 };
 
+/// True where two sides are one to a disc that rolls along them: the same, or a wall and the mouth that carries it on.
+[[nodiscard]] inline bool isOneSide(const VoidSide& a, const VoidSide& b) {
+    const auto isNear = [](const VoidSide& side) {
+        return side.kind == VoidSide::Kind::Wall || side.kind == VoidSide::Kind::Mouth;
+    };
+    return a == b || (isNear(a) && isNear(b) && a.line == b.line);
+}
+
 /// The rim of the void one cutout's bearing rolls in, the void on the left. The tag of each curve is an
 /// index into `sides`.
 struct VoidRim {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <utility>
 
 #include "core/geometry/tolerance.h"
 #include "core/geometry/trimmed_void.h"
@@ -20,12 +21,15 @@ bool bandDiffers(const World& world) {
 RolledOpening rolledAgain(const World& world, const ArrangedCutout& cutout, const Border& border, const UseAnswer& use,
                           double bitRadius) {
     const double guide = use.guide / 2;
+    const Panel& panel = world.project.panel;
     const std::vector<LaidKerf> none;
     const std::vector<LaidKerf>& open = use.rides == Rides::Kerfs ? world.kerfs : none;
-    return lookAsFarAsNeeded(world, border, bitRadius + guide, std::min(guide, bitRadius), [&](const Frame& frame) {
-        const VoidRim drawn =
-            voidRim(world.project, world.arranged, cutout, border, world.kerfs, KerfHeight::Below, frame);
-        const Opening trimmed = openingOf(drawn, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);
+    RolledOpening found = lookAsFarAsNeeded(world, border, bitRadius + guide, std::min(guide, bitRadius), [&](const Frame& frame) {
+        RolledOpening first;
+        first.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, KerfHeight::Below, frame);
+        first.opening = openingOf(first.rim, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);
+        if (!first.opening.room.reachedFrame) first = proved(std::move(first), bitRadius, bitRadius, panel);
+        const Opening& trimmed = first.opening;
         RolledOpening rolled;
         rolled.rim = trimmedVoidRim(world.project, world.arranged, border, open, trimmed.swept, frame);
         std::ranges::copy(trimmed.doubts, std::back_inserter(rolled.rim.doubts));
@@ -33,6 +37,7 @@ RolledOpening rolledAgain(const World& world, const ArrangedCutout& cutout, cons
         rolled.opening.room.reachedFrame = rolled.opening.room.reachedFrame || trimmed.room.reachedFrame;
         return rolled;
     });
+    return proved(std::move(found), guide, use.cutter / 2, panel);
 }
 
 }  // namespace
