@@ -6,8 +6,9 @@
 namespace kerfwall {
 namespace {
 
-/// The world round a cutout that is looked at, or round the whole panel. From inside a closed cutout a disc comes
-/// no farther out than its radius and meets nothing farther than its diameter, unless a groove lets it roll away.
+/// The world round a cutout that is looked at, or round the whole panel. From inside a closed cutout a disc
+/// comes no farther out than its radius and meets nothing farther than its diameter, unless a groove lets it
+/// roll away.
 Box frameRound(const Outline& drawn, const Panel& panel, double radius, bool whole) {
     // An odd fraction keeps the frame off everything that is drawn on a grid.
     constexpr double kOffGrid = 1.0731913;
@@ -32,8 +33,8 @@ RolledOpening lookAsFarAsNeeded(const World& world, const Border& border, double
     return roll(frameRound(border.drawn, panel, radius, true));
 }
 
-RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border, KerfHeight height,
-                            double room, double sweep) {
+RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border,
+                            KerfHeight height, double room, double sweep) {
     return lookAsFarAsNeeded(world, border, room, room, [&](const Box& frame) {
         RolledOpening rolled;
         rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);

@@ -25,19 +25,21 @@ struct RolledOpening {
     Opening opening;
 };
 
-/// Rolls by `roll`, which is given the frame to look at, for a cutout near by, and again on the whole panel where
-/// the room came to the frame. `radius` is that of the disc, or the sum of those that roll one after the other;
-/// `smallest` the smallest of them.
+/// Rolls by `roll`, which is given the frame to look at, for a cutout near by, and again on the whole panel
+/// where the room came to the frame. `radius` is that of the disc, or the sum of those that roll one after
+/// the other; `smallest` the smallest of them.
 ///
 /// Near is enough where no room touches the frame: all faces lie inside it, so every part of the room begins
 /// inside, and a part goes on outside only through the frame. Where it touches it off the panel this counts
 /// too: the disc may come back by another mouth. The frame round the whole panel stands more than a
 /// diameter off, so that a disc passes between the two all round, as it would with no frame.
-[[nodiscard]] RolledOpening lookAsFarAsNeeded(const World& world, const Border& border, double radius, double smallest,
+[[nodiscard]] RolledOpening lookAsFarAsNeeded(const World& world, const Border& border, double radius,
+                                              double smallest,
                                               const std::function<RolledOpening(const Box&)>& roll);
 
-/// The opening that a disc whose centre keeps `room` from the rim of the drawn void sweeps with radius `sweep`.
-[[nodiscard]] RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border,
-                                          KerfHeight height, double room, double sweep);
+/// The opening that a disc whose centre keeps `room` from the rim of the drawn void sweeps with radius
+/// `sweep`.
+[[nodiscard]] RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout,
+                                          const Border& border, KerfHeight height, double room, double sweep);
 
 }  // namespace kerfwall

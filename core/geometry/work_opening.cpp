@@ -17,22 +17,25 @@ bool bandDiffers(const World& world) {
 }
 
 /// Trims, then rolls the guide in what that left.
-RolledOpening rolledAgain(const World& world, const ArrangedCutout& cutout, const Border& border, const UseAnswer& use,
-                          double bitRadius) {
+RolledOpening rolledAgain(const World& world, const ArrangedCutout& cutout, const Border& border,
+                          const UseAnswer& use, double bitRadius) {
     const double guide = use.guide / 2;
     const std::vector<LaidKerf> none;
     const std::vector<LaidKerf>& open = use.rides == Rides::Kerfs ? world.kerfs : none;
-    return lookAsFarAsNeeded(world, border, bitRadius + guide, std::min(guide, bitRadius), [&](const Box& frame) {
-        const VoidRim drawn =
-            voidRim(world.project, world.arranged, cutout, border, world.kerfs, KerfHeight::Below, frame);
-        const Opening trimmed = openingOf(drawn, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);
-        RolledOpening rolled;
-        rolled.rim = trimmedVoidRim(world.project, world.arranged, border, open, trimmed.swept, frame);
-        std::ranges::copy(trimmed.doubts, std::back_inserter(rolled.rim.doubts));
-        rolled.opening = openingOf(rolled.rim, guide, use.cutter / 2, cutout.faces, world.project, world.arranged);
-        rolled.opening.room.reachedFrame = rolled.opening.room.reachedFrame || trimmed.room.reachedFrame;
-        return rolled;
-    });
+    return lookAsFarAsNeeded(
+        world, border, bitRadius + guide, std::min(guide, bitRadius), [&](const Box& frame) {
+            const VoidRim drawn =
+                voidRim(world.project, world.arranged, cutout, border, world.kerfs, KerfHeight::Below, frame);
+            const Opening trimmed =
+                openingOf(drawn, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);
+            RolledOpening rolled;
+            rolled.rim = trimmedVoidRim(world.project, world.arranged, border, open, trimmed.swept, frame);
+            std::ranges::copy(trimmed.doubts, std::back_inserter(rolled.rim.doubts));
+            rolled.opening =
+                openingOf(rolled.rim, guide, use.cutter / 2, cutout.faces, world.project, world.arranged);
+            rolled.opening.room.reachedFrame = rolled.opening.room.reachedFrame || trimmed.room.reachedFrame;
+            return rolled;
+        });
 }
 
 }  // namespace
@@ -41,15 +44,16 @@ bool worksAsTrimmed(const UseAnswer& use, double bitRadius) {
     return use.rides != Rides::Kerfs && use.guide == use.cutter && use.guide == 2 * bitRadius;
 }
 
-RolledOpening workOpening(const World& world, const ArrangedCutout& cutout, const Border& border, const UseAnswer& use,
-                          double bitRadius) {
+RolledOpening workOpening(const World& world, const ArrangedCutout& cutout, const Border& border,
+                          const UseAnswer& use, double bitRadius) {
     const bool inBand = use.rides == Rides::Kerfs;
     const bool asDrawn = use.guide / 2 >= bitRadius && !(inBand && bandDiffers(world));
     if (!asDrawn) return rolledAgain(world, cutout, border, use, bitRadius);
     return openingWithin(world, cutout, border, KerfHeight::Below, use.guide / 2, use.cutter / 2);
 }
 
-bool isNearBorder(const World& world, const ArrangedCutout& cutout, double radius, const RolledOpening& rolled) {
+bool isNearBorder(const World& world, const ArrangedCutout& cutout, double radius,
+                  const RolledOpening& rolled) {
     const Room& room = rolled.opening.room;
     for (const double shift : {-kDoubt, kDoubt}) {
         const Room other = roomOf(rolled.rim, radius + shift, cutout.faces, world.project.panel);
