@@ -34,10 +34,10 @@ RolledOpening lookAsFarAsNeeded(const World& world, const Border& border, double
 }
 
 RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border,
-                            KerfHeight height, double room, double sweep) {
+                            double room, double sweep) {
     return lookAsFarAsNeeded(world, border, room, room, [&](const Box& frame) {
         RolledOpening rolled;
-        rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
+        rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, frame);
         rolled.opening = openingOf(rolled.rim, room, sweep, cutout.faces, world.project, world.arranged);
         return rolled;
     });

@@ -17,8 +17,8 @@ namespace {
 class RimBuilder {
   public:
     RimBuilder(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
-               const std::vector<LaidKerf>& kerfs, KerfHeight height, const Box& frame)
-        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_height(height), m_frame(insideOf(frame)),
+               const std::vector<LaidKerf>& kerfs, const Box& frame)
+        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_frame(insideOf(frame)),
           m_project(project), m_panel(project.panel) {}
 
     VoidRim build() {
@@ -41,13 +41,10 @@ class RimBuilder {
     }
 
   private:
-    [[nodiscard]] const Spans& spansOf(const LaidKerf& kerf) const {
-        return m_height == KerfHeight::Below ? kerf.below : kerf.inBand;
-    }
     void gatherParts() {
         for (const ArrangedFace& face : m_cutout.faces) m_faces.push_back({face.bounds, kFacesOwner});
         for (std::size_t k = 0; k < m_kerfs.size(); ++k) {
-            for (const auto& span : spansOf(m_kerfs[k])) {
+            for (const auto& span : m_kerfs[k].below) {
                 m_bands.push_back({bandPart(m_arranged.lines[m_kerfs[k].line], m_kerfs[k], span, static_cast<int>(k)), k});
             }
         }
@@ -196,7 +193,7 @@ class RimBuilder {
             if (m_kerfs[k].line != lineIndex) continue;
             owner = static_cast<int>(k);
             Spans& spans = bands[m_kerfs[k].kerf.side == Side::Left ? 0 : 1];
-            for (const auto& [a, b] : spansOf(m_kerfs[k])) addSpan(spans, a, b);
+            for (const auto& [a, b] : m_kerfs[k].below) addSpan(spans, a, b);
         }
         if (walls[0].empty() && walls[1].empty() && bands[0].empty() && bands[1].empty()) return;
         const Spans inner = innerSpans(lineIndex);
@@ -235,9 +232,9 @@ class RimBuilder {
         const int owner = static_cast<int>(k);
         RimLine far{line.from + away * n, left ? -1.0 * line.direction : line.direction, {}, owner,
                     {}, k, {VoidSide::Kind::FarSide, kerf.line, 0, Edge::Bottom}};
-        for (const auto& [a, b] : spansOf(kerf)) addSpan(far.spans, left ? -b : a, left ? -a : b);
+        for (const auto& [a, b] : kerf.below) addSpan(far.spans, left ? -b : a, left ? -a : b);
         finish(std::move(far));
-        for (const auto& [a, b] : spansOf(kerf)) {
+        for (const auto& [a, b] : kerf.below) {
             const double low = left ? 0 : -kerf.kerf.width;
             const double high = left ? kerf.kerf.width : 0;
             const VoidSide side{VoidSide::Kind::KerfEnd, kerf.line, 0, Edge::Bottom};
@@ -346,7 +343,6 @@ class RimBuilder {
     const ArrangedCutout& m_cutout;
     const Border& m_border;
     const std::vector<LaidKerf>& m_kerfs;
-    KerfHeight m_height;
     ConvexPart m_frame;  ///< the world that is looked at
     const Project& m_project;
     const Panel& m_panel;
@@ -362,8 +358,8 @@ class RimBuilder {
 }  // namespace
 
 VoidRim voidRim(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
-                const std::vector<LaidKerf>& kerfs, KerfHeight height, const Box& frame) {
-    return RimBuilder(project, arranged, cutout, border, kerfs, height, frame).build();
+                const std::vector<LaidKerf>& kerfs, const Box& frame) {
+    return RimBuilder(project, arranged, cutout, border, kerfs, frame).build();
 }
 
 }  // namespace kerfwall

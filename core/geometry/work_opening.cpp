@@ -24,8 +24,7 @@ RolledOpening rolledAgain(const World& world, const ArrangedCutout& cutout, cons
     const std::vector<LaidKerf>& open = use.rides == Rides::Kerfs ? world.kerfs : none;
     return lookAsFarAsNeeded(
         world, border, bitRadius + guide, std::min(guide, bitRadius), [&](const Box& frame) {
-            const VoidRim drawn =
-                voidRim(world.project, world.arranged, cutout, border, world.kerfs, KerfHeight::Below, frame);
+            const VoidRim drawn = voidRim(world.project, world.arranged, cutout, border, world.kerfs, frame);
             const Opening trimmed =
                 openingOf(drawn, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);
             RolledOpening rolled;
@@ -49,7 +48,7 @@ RolledOpening workOpening(const World& world, const ArrangedCutout& cutout, cons
     const bool inBand = use.rides == Rides::Kerfs;
     const bool asDrawn = use.guide / 2 >= bitRadius && !(inBand && bandDiffers(world));
     if (!asDrawn) return rolledAgain(world, cutout, border, use, bitRadius);
-    return openingWithin(world, cutout, border, KerfHeight::Below, use.guide / 2, use.cutter / 2);
+    return openingWithin(world, cutout, border, use.guide / 2, use.cutter / 2);
 }
 
 bool isNearBorder(const World& world, const ArrangedCutout& cutout, double radius,

@@ -25,8 +25,7 @@ VoidRim trimmedRim(Project project, double kerf, Guide guide) {
     const std::vector<Border> borders{borderOf(project, arranged, arranged.cutouts.at(0), kBitRadius)};
     const std::vector<LaidKerf> kerfs = layKerfs(
         project, arranged, borders, std::vector<std::optional<std::size_t>>(arranged.lines.size(), 3));
-    const VoidRim drawn =
-        voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, KerfHeight::Below, kFrame);
+    const VoidRim drawn = voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, kFrame);
     const Opening trimmed =
         openingOf(drawn, kBitRadius, kBitRadius, arranged.cutouts[0].faces, project, arranged);
     return trimmedVoidRim(project, arranged, borders[0],
