@@ -51,11 +51,11 @@ RolledOpening proved(RolledOpening rolled, double room, double sweep, const Pane
     return rolled;
 }
 
-RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border, KerfHeight height,
+RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border,
                             double room, double sweep) {
     RolledOpening found = lookAsFarAsNeeded(world, border, room, room, [&](const Frame& frame) {
         RolledOpening rolled;
-        rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
+        rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, frame);
         rolled.opening = openingOf(rolled.rim, room, sweep, cutout.faces, world.project, world.arranged);
         return rolled;
     });

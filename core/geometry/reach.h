@@ -41,6 +41,6 @@ struct RolledOpening {
 
 /// The opening that a disc whose centre keeps `room` from the rim of the drawn void sweeps with radius `sweep`.
 [[nodiscard]] RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, const Border& border,
-                                          KerfHeight height, double room, double sweep);
+                                          double room, double sweep);
 
 }  // namespace kerfwall

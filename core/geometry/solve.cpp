@@ -75,7 +75,7 @@ SolvedCutout solveCutout(const World& world, const ArrangedCutout& cutout, const
     solved.sizes = facingSizes(solved);
     solved.lost = lostWalls(solved, world.arranged, world.project, world.kerfs);
 
-    const RolledOpening rolled = openingWithin(world, cutout, border, KerfHeight::Below, bitRadius, bitRadius);
+    const RolledOpening rolled = openingWithin(world, cutout, border, bitRadius, bitRadius);
     const Opening& opening = rolled.opening;
     solved.opening = opening.outline;
     solved.parts = opening.room.parts;

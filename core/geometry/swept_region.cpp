@@ -76,7 +76,8 @@ bool SweptRegion::holds(Point place) const {
 }
 
 bool SweptRegion::isOnRim(Point place) const {
-    return std::ranges::any_of(m_curves, [&](const Curve& curve) { return distanceTo(curve, place) < kTouch; });
+    return std::ranges::any_of(m_curves,
+                               [&](const Curve& curve) { return distanceTo(curve, place) < kTouch; });
 }
 
 Spans SweptRegion::coverOn(const RimLine& line) const {
@@ -99,8 +100,10 @@ Spans SweptRegion::coverOn(const RimLine& line) const {
 
 void SweptRegion::markOn(const Curve& arc, std::vector<double>& marks) const {
     for (const Curve& curve : m_curves) {
-        if (curve.isArc) crossCircle(arc, curve.centre, curve.radius, marks);
-        else crossLine(arc, curve.from, curve.tangentAt(0), marks);
+        if (curve.isArc)
+            crossCircle(arc, curve.centre, curve.radius, marks);
+        else
+            crossLine(arc, curve.from, curve.tangentAt(0), marks);
         for (const Point end : {curve.from, curve.to}) {
             if (std::abs(distance(end, arc.centre) - arc.radius) < kTouch) {
                 meetLine(arc, arc.centre, unit(end - arc.centre), marks);

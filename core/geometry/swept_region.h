@@ -8,7 +8,8 @@
 
 namespace kerfwall {
 
-/// Circle and line, or two circles, that come this close to touching are taken as touching: they do not cross.
+/// Circle and line, or two circles, that come this close to touching are taken as touching: they do not
+/// cross.
 inline constexpr double kTouch = 2e-10;
 
 /// What a disc swept: a region by its rim's closed loops, to ask what it covers.

@@ -59,7 +59,8 @@ class TrimmedVoid {
         made.sides = std::move(m_sides);
         made.doubts = std::move(m_doubts);
         for (const std::size_t end : made.rim.openEnds()) {
-            made.doubts.push_back({made.rim.curves[end].to, "what the trimming bit and the kerfs left could not be closed here."});
+            made.doubts.push_back({made.rim.curves[end].to,
+                                   "what the trimming bit and the kerfs left could not be closed here."});
         }
         return made;
     }
@@ -77,7 +78,8 @@ class TrimmedVoid {
                 Band band{bandPart(arranged.lines[line], kerfs[k], span, static_cast<int>(k)), {}};
                 band.sides = {left ? mouth : farSide, left ? farSide : mouth};
                 band.sides.resize(band.part.bounds.size(), {VoidSide::Kind::KerfEnd, line, 0, Edge::Bottom});
-                for (std::size_t i = 0; i < band.sides.size(); ++i) m_supports.push_back({band.part.bounds[i], band.sides[i]});
+                for (std::size_t i = 0; i < band.sides.size(); ++i)
+                    m_supports.push_back({band.part.bounds[i], band.sides[i]});
                 m_bands.push_back(std::move(band));
             }
         }
@@ -103,7 +105,8 @@ class TrimmedVoid {
             if (corner.regime != Regime::Bored) continue;
             const Point in = unit(corner.point - corner.firstTangent);
             const Point out = -1.0 * leftOf(in);
-            m_bores.push_back({corner.firstTangent + corner.radius * leftOf(in), corner.radius, std::atan2(out.y, out.x), i});
+            m_bores.push_back({corner.firstTangent + corner.radius * leftOf(in), corner.radius,
+                               std::atan2(out.y, out.x), i});
         }
     }
     /// The line a straight piece of the sweep lies on, as exact as that is laid; its own where there is none.
@@ -133,13 +136,20 @@ class TrimmedVoid {
     void addSweptArc(const Curve& piece) {
         std::vector<double> marks{0, piece.size};
         markParts(piece, marks);
-        addStretches(piece, marks, {VoidSide::Kind::Bore, 0, 0, Edge::Bottom}, [&](Point place) { return isOpen(place, nullptr); });
+        addStretches(piece, marks, {VoidSide::Kind::Bore, 0, 0, Edge::Bottom},
+                     [&](Point place) { return isOpen(place, nullptr); });
     }
 
     void addBand(std::size_t index) {
         const Band& band = m_bands[index];
         for (std::size_t i = 0; i < band.sides.size(); ++i) {
-            RimLine line{band.part.bounds[i].origin, band.part.bounds[i].direction, {}, band.part.owner, {}, {}, band.sides[i]};
+            RimLine line{band.part.bounds[i].origin,
+                         band.part.bounds[i].direction,
+                         {},
+                         band.part.owner,
+                         {},
+                         {},
+                         band.sides[i]};
             RimLine probe = line;
             probe.owner = band.part.owner + 1;  // so that its own side does not stop it
             const Cover whole = coverOf(probe, band.part);
@@ -153,7 +163,12 @@ class TrimmedVoid {
     }
 
     void addPanelEdge(Edge edge) {
-        RimLine line{markPlace(m_panel, {edge, 0}), -1.0 * edgeHeading(edge), {{-edgeLength(m_panel, edge), 0}}, kEdgeOwner, {}, {},
+        RimLine line{markPlace(m_panel, {edge, 0}),
+                     -1.0 * edgeHeading(edge),
+                     {{-edgeLength(m_panel, edge), 0}},
+                     kEdgeOwner,
+                     {},
+                     {},
                      {VoidSide::Kind::PanelEdge, 0, 0, edge}};
         keepInFrame(line);
         takeBands(line, m_bands.size());
@@ -177,7 +192,13 @@ class TrimmedVoid {
         for (std::size_t i = 0; i < m_frame.bounds.size(); ++i) {
             const HalfPlane& half = m_frame.bounds[i];
             const double size = distance(half.origin, m_frame.bounds[(i + 1) % m_frame.bounds.size()].origin);
-            RimLine line{half.origin, half.direction, {{0, size}}, kFrameOwner, {}, {}, {VoidSide::Kind::Frame, 0, 0, Edge::Bottom}};
+            RimLine line{half.origin,
+                         half.direction,
+                         {{0, size}},
+                         kFrameOwner,
+                         {},
+                         {},
+                         {VoidSide::Kind::Frame, 0, 0, Edge::Bottom}};
             RimLine wood = line;
             takeOutside(wood);
             takeBands(wood, m_bands.size());
@@ -224,8 +245,9 @@ class TrimmedVoid {
             const double from = std::max(a, cover.doubtful->first);
             const double to = std::min(b, cover.doubtful->second);
             if (from >= to) continue;
-            m_doubts.push_back({line.place((from + to) / 2), "a kerf's wall lies within a millionth of a millimetre of what the"
-                                                             " trimming bit left here; move one of the lines by 0.1 mm."});
+            m_doubts.push_back({line.place((from + to) / 2),
+                                "a kerf's wall lies within a millionth of a millimetre of what the"
+                                " trimming bit left here; move one of the lines by 0.1 mm."});
             return;
         }
     }
@@ -261,7 +283,8 @@ class TrimmedVoid {
     }
 
     template <class Open>
-    void addStretches(const Curve& curve, std::vector<double>& marks, const VoidSide& side, const Open& isCovered) {
+    void addStretches(const Curve& curve, std::vector<double>& marks, const VoidSide& side,
+                      const Open& isCovered) {
         std::ranges::sort(marks);
         Spans standing;
         for (std::size_t i = 0; i + 1 < marks.size(); ++i) {

@@ -17,8 +17,8 @@ namespace {
 class RimBuilder {
   public:
     RimBuilder(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
-               const std::vector<LaidKerf>& kerfs, KerfHeight height, const Frame& frame)
-        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_height(height), m_looked(frame), m_frame(insideOf(frame)),
+               const std::vector<LaidKerf>& kerfs, const Frame& frame)
+        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_looked(frame), m_frame(insideOf(frame)),
           m_project(project), m_panel(project.panel) {}
 
     VoidRim build() {
@@ -45,7 +45,7 @@ class RimBuilder {
 
   private:
     [[nodiscard]] const Spans& spansOf(const LaidKerf& kerf) const {
-        return m_height == KerfHeight::Below ? kerf.below : kerf.inBand;
+        return kerf.below;
     }
     [[nodiscard]] bool isLookedAt(const LaidKerf& kerf) const {
         const ArrangedLine& line = m_arranged.lines[kerf.line];
@@ -348,7 +348,6 @@ class RimBuilder {
     const ArrangedCutout& m_cutout;
     const Border& m_border;
     const std::vector<LaidKerf>& m_kerfs;
-    KerfHeight m_height;
     const Frame& m_looked;  ///< the world that is looked at
     ConvexPart m_frame;     ///< its inside
     const Project& m_project;
@@ -365,8 +364,8 @@ class RimBuilder {
 }  // namespace
 
 VoidRim voidRim(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
-                const std::vector<LaidKerf>& kerfs, KerfHeight height, const Frame& frame) {
-    return RimBuilder(project, arranged, cutout, border, kerfs, height, frame).build();
+                const std::vector<LaidKerf>& kerfs, const Frame& frame) {
+    return RimBuilder(project, arranged, cutout, border, kerfs, frame).build();
 }
 
 }  // namespace kerfwall

@@ -43,12 +43,9 @@ struct VoidRim {
     std::vector<Doubt> doubts;
 };
 
-/// Which height of the kerfs is asked for.
-enum class KerfHeight { Below, InBand };
-
-/// The void is the cutout's faces and bores, all kerfs, and everything off the panel, inside `frame`.
+/// The void before trimming, as the trimming bit's bearing meets it: the cutout's faces and bores, all kerfs (below
+/// bored corners' kerfs: up to the bores' tangent points), and everything off the panel, inside `frame`.
 [[nodiscard]] VoidRim voidRim(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout,
-                              const Border& border, const std::vector<LaidKerf>& kerfs, KerfHeight height,
-                              const Frame& frame);
+                              const Border& border, const std::vector<LaidKerf>& kerfs, const Frame& frame);
 
 }  // namespace kerfwall

@@ -26,7 +26,7 @@ RolledOpening rolledAgain(const World& world, const ArrangedCutout& cutout, cons
     const std::vector<LaidKerf>& open = use.rides == Rides::Kerfs ? world.kerfs : none;
     RolledOpening found = lookAsFarAsNeeded(world, border, bitRadius + guide, std::min(guide, bitRadius), [&](const Frame& frame) {
         RolledOpening first;
-        first.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, KerfHeight::Below, frame);
+        first.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, frame);
         first.opening = openingOf(first.rim, bitRadius, bitRadius, cutout.faces, world.project, world.arranged);
         if (!first.opening.room.reachedFrame) first = proved(std::move(first), bitRadius, bitRadius, panel);
         const Opening& trimmed = first.opening;
@@ -51,7 +51,7 @@ RolledOpening workOpening(const World& world, const ArrangedCutout& cutout, cons
     const bool inBand = use.rides == Rides::Kerfs;
     const bool asDrawn = use.guide / 2 >= bitRadius && !(inBand && bandDiffers(world));
     if (!asDrawn) return rolledAgain(world, cutout, border, use, bitRadius);
-    return openingWithin(world, cutout, border, KerfHeight::Below, use.guide / 2, use.cutter / 2);
+    return openingWithin(world, cutout, border, use.guide / 2, use.cutter / 2);
 }
 
 bool isNearBorder(const World& world, const ArrangedCutout& cutout, double radius, const RolledOpening& rolled) {

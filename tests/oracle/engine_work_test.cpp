@@ -13,13 +13,14 @@
 namespace kerfwall::oracle {
 namespace {
 
-constexpr double kAreaBound = 1e-4;  // mm²
+constexpr double kAreaBound = 1e-4;   // mm²
 constexpr std::uint64_t kEach = 10;   // layouts of a kind
 constexpr std::uint64_t kNecks = 25;  // of each kind of neck
 constexpr int kDoubtsAllowed = 1;     // of a kind in which the engine may decline to answer
 
 // Bush and cutter as parts of the trimming bit's diameter.
-constexpr std::pair<double, double> kTools[] = {{0.75, 0.5}, {0.55, 0.55}, {0.9, 0.3}, {0.65, 0.8}, {0.4, 0.25}};
+constexpr std::pair<double, double> kTools[] = {
+    {0.75, 0.5}, {0.55, 0.55}, {0.9, 0.3}, {0.65, 0.8}, {0.4, 0.25}};
 
 double tenth(double mm) { return std::round(mm * 10) / 10; }
 
@@ -74,7 +75,8 @@ TEST_P(EngineOnWork, AGuideSmallerThanTheBit) {
     int doubtful = 0;
     for (std::uint64_t seed = 1; seed <= kEach; ++seed) {
         SCOPED_TRACE(kindName(GetParam().kind) + " " + std::to_string(seed));
-        const Project project = withUse(seededLayout(GetParam().kind, seed).project, seed, GetParam().inKerfs);
+        const Project project =
+            withUse(seededLayout(GetParam().kind, seed).project, seed, GetParam().inKerfs);
         const auto plain = plainLayout(project);
         ASSERT_TRUE(plain);
         const Solved solved = solve(project);
@@ -114,7 +116,8 @@ TEST_P(EngineOnNecks, WorkAndOpening) {
     EXPECT_LE(doubtful, kDoubtsAllowed);
 }
 
-INSTANTIATE_TEST_SUITE_P(Seeded, EngineOnNecks, testing::Values(NeckKind::Neck, NeckKind::Mouth, NeckKind::Ring),
+INSTANTIATE_TEST_SUITE_P(Seeded, EngineOnNecks,
+                         testing::Values(NeckKind::Neck, NeckKind::Mouth, NeckKind::Ring),
                          [](const auto& shown) { return kindName(shown.param); });
 
 std::vector<WorkCase> workCases() {

@@ -25,7 +25,8 @@ WorkAnswer exactWork(const WorkQuestion& question) {
     const double bit = layout.bitRadius;
     const double margin = 4 * (bit + question.guide + question.cutter) + 10;
 
-    const ExactSet bitRoom = exactPartsOver(roomBeside(layout, exactWood(layout, cutout), bit, margin), drawn);
+    const ExactSet bitRoom =
+        exactPartsOver(roomBeside(layout, exactWood(layout, cutout), bit, margin), drawn);
     ExactSet wood = exactBox({0, 0}, {layout.width, layout.height});
     wood.difference(exactGrown(bitRoom, bit + kOverlap));
     wood.difference(exactBands(question.kerfs));

@@ -50,8 +50,10 @@ class NeckDraft {
         line.extent = Extent::Through;
         const double low = rounded(at - by / 2);
         const double high = rounded(at + by / 2);
-        if (level) line.place = ByPoints{{10, low}, {210, high}};
-        else line.place = ByPoints{{low, 10}, {high, 210}};
+        if (level)
+            line.place = ByPoints{{10, low}, {210, high}};
+        else
+            line.place = ByPoints{{low, 10}, {high, 210}};
         project.lines.push_back(line);
     }
     void laySides(bool level, const std::vector<double>& places) {
@@ -93,7 +95,8 @@ void drawRing(NeckDraft& draft) {
     for (const bool level : {false, true}) {
         std::vector<double> at{40};
         for (const bool path : {true, false, true}) {
-            at.push_back(at.back() + (path ? draft.tenths(0.7 * draft.bit, 2 * draft.bit) : draft.tenths(10, 50)));
+            at.push_back(at.back() +
+                         (path ? draft.tenths(0.7 * draft.bit, 2 * draft.bit) : draft.tenths(10, 50)));
         }
         draft.laySides(level, at);
         middles.push_back({(at[0] + at[1]) / 2, (at[1] + at[2]) / 2, (at[2] + at[3]) / 2});

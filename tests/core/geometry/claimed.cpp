@@ -24,11 +24,10 @@ std::vector<Claimed> claimed(const Project& project, double room, double sweep) 
     std::vector<Claimed> all;
     for (std::size_t i = 0; i < borders.size(); ++i) {
         const double margin = 2 * room + 1.07;
-        Box frame = borders[i].drawn.bounds;
-        frame.low = frame.low - Point{margin, margin};
-        frame.high = frame.high + Point{margin, margin};
+        const Box& bounds = borders[i].drawn.bounds;
+        const Frame frame = frameOf({bounds.low - Point{margin, margin}, bounds.high + Point{margin, margin}});
         Claimed made;
-        made.rim = voidRim(project, arranged, arranged.cutouts[i], borders[i], kerfs, KerfHeight::Below, frame);
+        made.rim = voidRim(project, arranged, arranged.cutouts[i], borders[i], kerfs, frame);
         made.opening = openingOf(made.rim, room, sweep, arranged.cutouts[i].faces, project, arranged);
         made.room = room;
         made.sweep = sweep;

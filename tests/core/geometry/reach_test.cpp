@@ -20,9 +20,9 @@ double dip(double radius, double kerf) {
     return radius * radius * (half - std::sin(half) * std::cos(half));
 }
 
-// Expected from: pencil. Two kerfs of 3.2 overlap to a groove of 6 across the whole panel, through the window's
-// side walls; the bit of 5.8 is wider than either kerf, yet rolls away in it to both edges of the panel, past
-// the slot's own cross kerfs of 1.8, which it dips into four times.
+// Expected from: pencil. Two kerfs of 3.2 overlap to a groove of 6 across the whole panel, through the
+// window's side walls; the bit of 5.8 is wider than either kerf, yet rolls away in it to both edges of the
+// panel, past the slot's own cross kerfs of 1.8, which it dips into four times.
 TEST(Reach, TheBitRollsAwayInKerfsThatOverlapToAGroove) {
     const SolvedCutout window = solve(acrossTheWindow(6, 5.8)).cutouts.at(0);
     EXPECT_TRUE(window.doubts.empty());
@@ -31,7 +31,8 @@ TEST(Reach, TheBitRollsAwayInKerfsThatOverlapToAGroove) {
     EXPECT_EQ(window.opening.bounds.high.x, 400);
 }
 
-// Expected from: pencil. A groove of 4 stops a bit of 12 and lets a bush of 3.8 roll away, in the kerfs' band.
+// Expected from: pencil. A groove of 4 stops a bit of 12 and lets a bush of 3.8 roll away, in the kerfs'
+// band.
 TEST(Reach, TheBushRollsAwayWhereTheBitDidNot) {
     Project project = acrossTheWindow(4, 12);
     project.use.byBush = true;
@@ -43,9 +44,9 @@ TEST(Reach, TheBushRollsAwayWhereTheBitDidNot) {
     EXPECT_GT(window.opening.bounds.low.x, 109) << "the bit only dips into it";
 }
 
-// Expected from: pencil. Kerfs leave a rebate of 6 along the panel's whole lower edge; the window is open to it. Its
-// left and lower frame lie off the panel: only at its right does the bit run on along the edge, half on the
-// panel, half off it.
+// Expected from: pencil. Kerfs leave a rebate of 6 along the panel's whole lower edge; the window is open to
+// it. Its left and lower frame lie off the panel: only at its right does the bit run on along the edge, half
+// on the panel, half off it.
 TEST(Reach, TheBitRollsAwayAlongARebateAtThePanelsEdge) {
     const SolvedCutout window = solve(windowOverARebate()).cutouts.at(0);
     EXPECT_TRUE(window.doubts.empty());

@@ -23,12 +23,13 @@ VoidRim trimmedRim(Project project, double kerf, Guide guide) {
     setTools(project, kerf, 2 * kBitRadius);
     const Arranged arranged = arrange(project);
     const std::vector<Border> borders{borderOf(project, arranged, arranged.cutouts.at(0), kBitRadius)};
-    const std::vector<LaidKerf> kerfs =
-        layKerfs(project, arranged, borders, std::vector<std::optional<std::size_t>>(arranged.lines.size(), 3));
-    const VoidRim drawn = voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, KerfHeight::Below, kFrame);
-    const Opening trimmed = openingOf(drawn, kBitRadius, kBitRadius, arranged.cutouts[0].faces, project, arranged);
-    return trimmedVoidRim(project, arranged, borders[0], guide == Guide::InKerfs ? kerfs : std::vector<LaidKerf>{},
-                          trimmed.swept, kFrame);
+    const std::vector<LaidKerf> kerfs = layKerfs(
+        project, arranged, borders, std::vector<std::optional<std::size_t>>(arranged.lines.size(), 3));
+    const VoidRim drawn = voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, kFrame);
+    const Opening trimmed =
+        openingOf(drawn, kBitRadius, kBitRadius, arranged.cutouts[0].faces, project, arranged);
+    return trimmedVoidRim(project, arranged, borders[0],
+                          guide == Guide::InKerfs ? kerfs : std::vector<LaidKerf>{}, trimmed.swept, kFrame);
 }
 
 double lengthOf(const VoidRim& made, VoidSide::Kind kind) {
@@ -45,8 +46,8 @@ double voidArea(const VoidRim& made) {
     return area;
 }
 
-// Expected from: pencil. Clear of the kerfs nothing but the window with its four rounds is open, and all off the
-// panel: 175000 - 100000 in a frame of 500 x 350.
+// Expected from: pencil. Clear of the kerfs nothing but the window with its four rounds is open, and all off
+// the panel: 175000 - 100000 in a frame of 500 x 350.
 TEST(TrimmedVoid, ClearOfTheKerfsOnlyTheSweepIsOpen) {
     const VoidRim made = trimmedRim(windowProject(), 1.5, Guide::Clear);
     EXPECT_TRUE(made.doubts.empty());
@@ -75,7 +76,8 @@ TEST(TrimmedVoid, InTheKerfsBandStumpsStandWhereTheBitLeftTheCorners) {
     EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Bore), 4 * kBitRadius * angle, 1e-9);
 }
 
-// Expected from: pencil. A kerf of 1.86 and more, r (1 - sin 45°), opens the whole corner: no stump, eight blocks.
+// Expected from: pencil. A kerf of 1.86 and more, r (1 - sin 45°), opens the whole corner: no stump, eight
+// blocks.
 TEST(TrimmedVoid, AWiderKerfLeavesNoStump) {
     const VoidRim made = trimmedRim(windowProject(), 1.9, Guide::InKerfs);
     EXPECT_TRUE(made.doubts.empty());
@@ -93,8 +95,8 @@ TEST(TrimmedVoid, ABoreCountsAtEveryHeight) {
     EXPECT_NEAR(voidArea(made), 85080 - (1 - kPi / 4) * (400 + 3 * kBitRadius * kBitRadius), 1e-6);
 }
 
-// Expected from: pencil. At the kerfs' height both kerfs of 1.5 run on through the bored corner and cut the bore's
-// quarter off 1.5 from its tangents, 18.5 from its centre.
+// Expected from: pencil. At the kerfs' height both kerfs of 1.5 run on through the bored corner and cut the
+// bore's quarter off 1.5 from its tangents, 18.5 from its centre.
 TEST(TrimmedVoid, InTheKerfsBandTheyCutIntoTheBoresRound) {
     Project project = windowProject();
     project.cutouts[0].corners = {{"A", "C", 20, ""}};
@@ -102,7 +104,8 @@ TEST(TrimmedVoid, InTheKerfsBandTheyCutIntoTheBoresRound) {
     EXPECT_TRUE(made.doubts.empty());
     EXPECT_EQ(made.rim.loops().size(), 13u);
     const double left = kBitRadius * (std::asin(4.85 / kBitRadius) - std::acos(4.85 / kBitRadius));
-    EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Bore), 20 * (std::asin(0.925) - std::acos(0.925)) + 3 * left, 1e-9);
+    EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Bore), 20 * (std::asin(0.925) - std::acos(0.925)) + 3 * left,
+                1e-9);
 }
 
 }  // namespace

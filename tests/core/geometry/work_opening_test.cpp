@@ -31,14 +31,15 @@ double slice(double radius, double chord) {
 }
 
 bool isToldNarrow(const Project& project, const Solved& solved) {
-    return std::ranges::any_of(findings(project, solved), [](const Finding& told) { return told.code == "narrow"; });
+    return std::ranges::any_of(findings(project, solved),
+                               [](const Finding& told) { return told.code == "narrow"; });
 }
 
-/// What a guide of radius R leaves of a square corner (walls x = 0 and y = 0) in the band of kerfs `kerf` wide, where
-/// a round of radius r about (r, r) was left: a stump stands between both kerfs and the round, one of its points P
-/// at x = kerf. The guide runs down the wall until it meets P, its centre then R in and sqrt(R² - (R - kerf)²) above
-/// it, level with its touch T on the wall; pivots on P; follows the round. Twice the polygon of the corner, T, P and the
-/// middle of the round, less the slices beyond both chords.
+/// What a guide of radius R leaves of a square corner (walls x = 0 and y = 0) in the band of kerfs `kerf`
+/// wide, where a round of radius r about (r, r) was left: a stump stands between both kerfs and the round,
+/// one of its points P at x = kerf. The guide runs down the wall until it meets P, its centre then R in and
+/// sqrt(R² - (R - kerf)²) above it, level with its touch T on the wall; pivots on P; follows the round. Twice
+/// the polygon of the corner, T, P and the middle of the round, less the slices beyond both chords.
 double leftAtCorner(double r, double kerf, double guide) {
     const Point point{kerf, r - std::sqrt(r * r - (r - kerf) * (r - kerf))};
     const Point touch{0, point.y + std::sqrt(guide * guide - (guide - kerf) * (guide - kerf))};
@@ -58,8 +59,8 @@ TEST(WorkOpening, InTheKerfsBandASmallBushMeetsTheStumpsTheBitLeft) {
     EXPECT_NEAR(window.work.area, 10080 - 4 * leftAtCorner(6.35, 1.5, 2.5), 1e-7);
 }
 
-// Expected from: pencil. A corner bored to 20: both kerfs run on through its round in their band. A bush of 16, wider than
-// the bit, meets what is left of it; the other corners it rounds itself.
+// Expected from: pencil. A corner bored to 20: both kerfs run on through its round in their band. A bush of
+// 16, wider than the bit, meets what is left of it; the other corners it rounds itself.
 TEST(WorkOpening, InTheKerfsBandAWideBushMeetsABoreCutByTheKerfs) {
     Project project = windowProject();
     project.cutouts[0].corners = {{"A", "C", 20, ""}};
@@ -93,9 +94,9 @@ Project twoRooms() {
     return project;
 }
 
-// Expected from: pencil. The bit of radius 6 stops against both lips of each side, sqrt(36 - 25) off; in the middle
-// of the wall it has opened sqrt(36 - (0.5 + sqrt 11)²) = 4.6296 each way. A bush of radius 4 passes there by
-// 0.6296 each way, and a cutter of radius 2 cuts 2.6296.
+// Expected from: pencil. The bit of radius 6 stops against both lips of each side, sqrt(36 - 25) off; in the
+// middle of the wall it has opened sqrt(36 - (0.5 + sqrt 11)²) = 4.6296 each way. A bush of radius 4 passes
+// there by 0.6296 each way, and a cutter of radius 2 cuts 2.6296.
 TEST(WorkOpening, ABushPassesANeckThatTheBitOnlyOpenedFromBothSides) {
     Project project = twoRooms();
     useBush(project, 8, 4, false);
@@ -112,9 +113,10 @@ TEST(WorkOpening, ABushPassesANeckThatTheBitOnlyOpenedFromBothSides) {
     EXPECT_FALSE(isInside(rooms.work, {200, 150 - waist - 1e-6}));
 }
 
-// Expected from: pencil. A wall 30 thick: the bit leaves the middle of the gap shut. Two openings, each a room with
-// its corners rounded, the dip of 6 - sqrt(36 - 0.75²) where a kerf of 1.5 crosses a wall, and the bit's slice
-// beyond the chord of 10 in the gap. Kerfs cross the walls of both rooms: G and H one, E or F two each.
+// Expected from: pencil. A wall 30 thick: the bit leaves the middle of the gap shut. Two openings, each a
+// room with its corners rounded, the dip of 6 - sqrt(36 - 0.75²) where a kerf of 1.5 crosses a wall, and the
+// bit's slice beyond the chord of 10 in the gap. Kerfs cross the walls of both rooms: G and H one, E or F two
+// each.
 TEST(WorkOpening, ANeckNarrowerThanTheBitLeavesTwoPartsAndBothCount) {
     Project project = twoRooms();
     project.lines[4] = offsetLine("E", Edge::Left, 185);
@@ -132,16 +134,17 @@ TEST(WorkOpening, ANeckNarrowerThanTheBitLeavesTwoPartsAndBothCount) {
 /// A room of 299 x 100 to x = 399, and a gap of 10 in the 1 left before the panel's right edge.
 Project mouthProject() {
     Project project = panelOf(400, 300);
-    project.lines = {offsetLine("A", Edge::Bottom, 100), offsetLine("B", Edge::Bottom, 200), offsetLine("C", Edge::Left, 100),
-                     offsetLine("D", Edge::Left, 399),   offsetLine("G", Edge::Bottom, 145), offsetLine("H", Edge::Bottom, 155)};
+    project.lines = {offsetLine("A", Edge::Bottom, 100), offsetLine("B", Edge::Bottom, 200),
+                     offsetLine("C", Edge::Left, 100),   offsetLine("D", Edge::Left, 399),
+                     offsetLine("G", Edge::Bottom, 145), offsetLine("H", Edge::Bottom, 155)};
     project.cutouts = {cutoutAt("room", {{200, 120}, {200, 150}, {200, 180}, {399.5, 150}})};
     setTools(project, 1.5, 12);
     return project;
 }
 
-// Expected from: pencil. The bit of radius 6 cannot leave by a mouth of 10, but bulges through it: at the panel's
-// edge it has opened sqrt(36 - (1 + sqrt 11)²) = 4.1673 each way. A bush of radius 4 leaves; its cutter of
-// radius 2 keeps 2 off that lip.
+// Expected from: pencil. The bit of radius 6 cannot leave by a mouth of 10, but bulges through it: at the
+// panel's edge it has opened sqrt(36 - (1 + sqrt 11)²) = 4.1673 each way. A bush of radius 4 leaves; its
+// cutter of radius 2 keeps 2 off that lip.
 TEST(WorkOpening, ABushLeavesByAMouthThatTheBitOnlyOpened) {
     Project project = mouthProject();
     useBush(project, 8, 4, false);
@@ -154,8 +157,8 @@ TEST(WorkOpening, ABushLeavesByAMouthThatTheBitOnlyOpened) {
     EXPECT_FALSE(isInside(room.work, {400 - 1e-9, 150 + lip - 2 + 1e-6}));
 }
 
-// Expected from: pencil. A bush of radius 4.5 is too wide for that mouth (4.1673): it stops against both lips,
-// sqrt(4.5² - 4.1673²) before the edge, and its cutter of radius 1.5 does not come there.
+// Expected from: pencil. A bush of radius 4.5 is too wide for that mouth (4.1673): it stops against both
+// lips, sqrt(4.5² - 4.1673²) before the edge, and its cutter of radius 1.5 does not come there.
 TEST(WorkOpening, AWiderBushStaysBehindTheMouth) {
     Project project = mouthProject();
     useBush(project, 9, 3, false);
@@ -225,7 +228,9 @@ TEST(WorkOpening, AMirrorChangesNothing) {
             Project project = grid ? laws::gridProject(seed) : laws::seededProject(seed);
             useBush(project, 5.2, 4, seed % 2 == 0);
             const SolvedCutout a = solve(project).cutouts.at(0);
-            const SolvedCutout b = solve(laws::moved(project, [](Point p) { return Point{600 - p.x, p.y}; })).cutouts.at(0);
+            const SolvedCutout b = solve(laws::moved(project, [](Point p) {
+                                       return Point{600 - p.x, p.y};
+                                   })).cutouts.at(0);
             if (!a.doubts.empty() || !b.doubts.empty()) continue;
             ++compared;
             EXPECT_NEAR(a.work.area, b.work.area, 1e-7);
@@ -235,8 +240,8 @@ TEST(WorkOpening, AMirrorChangesNothing) {
     EXPECT_GE(compared, 70) << "of 80: few may be doubted";
 }
 
-// Expected from: what is open clear of the kerfs is open in their band too, so a bush with a cutter of its size cuts no less
-// there; and never past what the trimming bit swept where it rides clear.
+// Expected from: what is open clear of the kerfs is open in their band too, so a bush with a cutter of its
+// size cuts no less there; and never past what the trimming bit swept where it rides clear.
 TEST(WorkOpening, InTheKerfsBandNoLessIsCutThanClearOfIt) {
     for (std::uint64_t seed = 1; seed <= 40; ++seed) {
         SCOPED_TRACE(seed);
