@@ -226,6 +226,20 @@ Set woodOf(const PlainLayout& layout, const PlainCutout& cutout) {
     return wood;
 }
 
+Polygon insideOf(const PlainLayout& layout) {
+    return boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside});
+}
+
+// Into how many pieces with a place over the drawn cutout the panel's edge cuts a part of the room.
+int partsOnPanel(const Holed& part, const Set& drawn, const PlainLayout& layout) {
+    Set onPanel(part);
+    onPanel.intersection(insideOf(layout));
+    int count = 0;
+    for (const Holed& piece : partsOf(onPanel))
+        if (areaOf(piece) >= kSliver && drawn.do_intersect(piece)) ++count;
+    return count;
+}
+
 Set joined(const Set& core, const std::vector<Polygon>& pieces) {
     std::vector<Holed> parts = partsOf(core);
     Set all;
@@ -258,13 +272,13 @@ OpeningAnswer exactOpening(const OpeningQuestion& question) {
     Sweep aroundRoom(question.dilate);
     for (const Holed& part : partsOf(room)) {
         if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;
-        ++answer.parts;
+        answer.parts += partsOnPanel(part, drawn, layout);
         reached.join(part);
         aroundRoom.along(part);
     }
-    if (answer.parts == 0) return answer;
+    if (reached.is_empty()) return answer;
     Set opening = joined(reached, aroundRoom.pieces());
-    opening.intersection(boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside}));
+    opening.intersection(insideOf(layout));
 
     for (const Holed& part : partsOf(opening)) {
         if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;

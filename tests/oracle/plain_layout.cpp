@@ -12,7 +12,7 @@
 namespace kerfwall::oracle {
 namespace {
 
-constexpr double kBeyond = 60;       // mm a through kerf's band runs past the panel
+constexpr double kBeyond = 5000;     // mm a through kerf's band runs past the panel: farther than its far side can
 constexpr double kLeastWall = 1e-3;  // mm; a shorter stretch of border counts as a point
 constexpr double kHeldWall = 1.0;    // mm of wall left in a stopped kerf where the bearing is held
 
