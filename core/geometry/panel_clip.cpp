@@ -11,6 +11,7 @@ namespace kerfwall {
 namespace {
 
 constexpr double kOnEdge = 10 * kBite;
+constexpr double kSamePlace = kOnEdge;  ///< ends on the border this close are one place
 
 /// Places on the panel's border as distances round it, anticlockwise from the bottom-left corner.
 class PanelBorder {
@@ -130,6 +131,29 @@ bool splitToChains(const Rim& rim, const std::vector<std::size_t>& loop, const P
     return false;
 }
 
+/// How far along the border it is from where one chain ends to where another begins. Where both are one place the
+/// region either touches the border there and goes on at once, or two regions touch there in a point, and it is a
+/// whole turn: the panel inwards of the edge, from its heading round, is then the one's, the wood's, and the other's.
+double wayAhead(const Chain& chain, const Chain& other, const PanelBorder& border) {
+    double ahead = other.starts - chain.ends;
+    if (ahead > border.whole() / 2) ahead -= border.whole();
+    if (ahead < -border.whole() / 2) ahead += border.whole();
+    if (std::abs(ahead) < kSamePlace) {
+        const Curve& arriving = chain.curves.back();
+        const Point back = -1.0 * arriving.tangentAt(arriving.size);
+        return cross(back, other.curves.front().tangentAt(0)) < 0 ? 0 : border.whole();
+    }
+    return ahead < 0 ? ahead + border.whole() : ahead;
+}
+
+/// True where the panel's border lies inside a region: no chain crosses it, and an outer loop runs round it.
+bool isEnclosed(const Rim& rim, const Panel& panel) {
+    const std::vector<std::vector<Curve>> loops = rim.closedRuns();
+    return std::ranges::any_of(loops, [&](const std::vector<Curve>& loop) {
+        return signedArea(loop) > 0 && windingRound(loop, {0, 0}) != 0 && windingRound(loop, {panel.width, panel.height}) != 0;
+    });
+}
+
 }  // namespace
 
 bool isOnPanel(const Panel& panel, Point place, double margin) {
@@ -165,8 +189,7 @@ std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel) {
             double shortest = std::numeric_limits<double>::infinity();
             for (std::size_t other = 0; other < chains.size(); ++other) {
                 if (used[other] && other != first) continue;
-                double ahead = chains[other].starts - chains[at].ends;
-                if (ahead < -kJoin) ahead += border.whole();
+                const double ahead = wayAhead(chains[at], chains[other], border);
                 if (ahead < shortest) {
                     shortest = ahead;
                     after = other;
@@ -176,6 +199,11 @@ std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel) {
             at = after;
         }
         clipped.push_back(std::move(loop));
+    }
+    if (chains.empty() && isEnclosed(rim, panel)) {
+        ClippedLoop whole;
+        border.follow(0, border.whole(), whole);
+        clipped.push_back(std::move(whole));
     }
     return clipped;
 }

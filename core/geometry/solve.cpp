@@ -24,6 +24,11 @@ Box frameRound(const Outline& drawn, const Panel& panel, double radius, bool who
     Box box = whole ? Box{{0, 0}, {panel.width, panel.height}} : drawn.bounds;
     box.low = box.low - Point{margin, margin};
     box.high = box.high + Point{margin, margin};
+    // Past an edge a disc must be able to pass along it.
+    if (box.low.x < 0) box.low.x = -margin;
+    if (box.low.y < 0) box.low.y = -margin;
+    if (box.high.x > panel.width) box.high.x = panel.width + margin;
+    if (box.high.y > panel.height) box.high.y = panel.height + margin;
     return box;
 }
 
@@ -46,12 +51,13 @@ RolledOpening openingWithin(const World& world, const ArrangedCutout& cutout, co
                             double room, double sweep, double farther = 0) {
     const double narrowest = farther > 0 ? std::min(room, farther) : room;
     const bool rollsAway = world.widestKerf > 2 * (narrowest - kDoubt);
-    for (const bool whole : {rollsAway, true}) {
+    // Out of an open cutout the disc goes round the panel and comes in wherever there is a mouth.
+    for (const bool whole : {rollsAway || border.open, true}) {
         const Box frame = frameRound(border.drawn, world.project.panel, room + farther, whole);
         RolledOpening rolled;
         rolled.rim = voidRim(world.project, world.arranged, cutout, border, world.kerfs, height, frame);
         rolled.opening = openingOf(rolled.rim, room, sweep, cutout.faces, world.project, world.arranged);
-        if (whole || !rolled.opening.room.reachedFrame) return rolled;
+        if (whole || !(rolled.opening.room.reachedFrame || rolled.opening.room.leaves)) return rolled;
     }
     return {};
 }

@@ -25,6 +25,7 @@ using Place = Kernel::Point_2;
 constexpr double kSliver = 1e-7;     // mm²: what fractions for unit normals leave behind
 constexpr double kSameSpot = 1e-10;  // mm: discs nearer than this are one
 constexpr double kNoTurn = 1e-9;     // radians: an arc its end discs cover
+constexpr double kFilm = 1e-11;      // mm a kerf is widened on both sides: sides that coincide leave no film of wood
 constexpr double kInside = 1e-9;     // mm inside the panel's edge at which the sweep is cut off: fractions
                                      // for unit normals leave films along the edge that join its pieces
 
@@ -42,6 +43,25 @@ Kernel::Vector_2 unitAlong(double dx, double dy) {
 }
 
 Place place(Point p) { return {p.x, p.y}; }
+
+Number number(const Exact& value) { return Number(Number::ET(value.backend().data())); }
+Place place(const ExactPoint& p) { return {number(p.x), number(p.y)}; }
+
+std::vector<std::vector<Place>> facesExactly(const PlainCutout& cutout) {
+    std::vector<std::vector<Place>> faces;
+    const auto add = [&](const auto& from) {
+        for (const auto& face : from) {
+            faces.emplace_back();
+            for (const auto& corner : face) faces.back().push_back(place(corner));
+        }
+    };
+    if (cutout.exactFaces.empty()) {
+        add(cutout.faces);
+    } else {
+        add(cutout.exactFaces);
+    }
+    return faces;
+}
 
 Polygon polygonOf(const std::vector<Place>& corners) {
     Polygon polygon;
@@ -183,9 +203,11 @@ Polygon bandPolygon(const PlainBand& band) {
     const Kernel::Vector_2 along = place(band.to) - place(band.from);
     const Place a = place(band.from) + Number(band.s0 / size) * along;
     const Place b = place(band.from) + Number(band.s1 / size) * along;
-    const Kernel::Vector_2 across =
-        band.width * (band.left ? unitAlong(-run.y, run.x) : unitAlong(run.y, -run.x));
-    return band.left ? polygonOf({a, b, b + across, a + across}) : polygonOf({b, a, a + across, b + across});
+    const Kernel::Vector_2 side = band.left ? unitAlong(-run.y, run.x) : unitAlong(run.y, -run.x);
+    const Kernel::Vector_2 near = -kFilm * side;
+    const Kernel::Vector_2 far = (Number(band.width) + kFilm) * side;
+    return band.left ? polygonOf({a + near, b + near, b + far, a + far})
+                     : polygonOf({b + near, a + near, a + far, b + far});
 }
 
 Polygon boxPolygon(Point low, Point high) {
@@ -194,11 +216,7 @@ Polygon boxPolygon(Point low, Point high) {
 
 Set facesOf(const PlainCutout& cutout) {
     std::vector<Polygon> faces;
-    for (const std::vector<Point>& face : cutout.faces) {
-        std::vector<Place> corners;
-        for (const Point& corner : face) corners.push_back(place(corner));
-        faces.push_back(polygonOf(corners));
-    }
+    for (const std::vector<Place>& corners : facesExactly(cutout)) faces.push_back(polygonOf(corners));
     Set joined;
     joined.join(faces.begin(), faces.end());
     return joined;
@@ -221,23 +239,20 @@ Set woodOf(const PlainLayout& layout, const PlainCutout& cutout) {
     Set kerfs;
     kerfs.join(bands.begin(), bands.end());
     empty.join(kerfs);
-    Set wood(boxPolygon({0, 0}, {layout.width, layout.height}));
+    Set wood(polygonOf({place(ExactPoint{0, 0}), place(ExactPoint{exactNumber(layout.width), 0}),
+                        place(exactPoint({layout.width, layout.height})),
+                        place(ExactPoint{0, exactNumber(layout.height)})}));
     wood.difference(empty);
     return wood;
 }
 
-Polygon insideOf(const PlainLayout& layout) {
-    return boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside});
-}
-
-// Into how many pieces with a place over the drawn cutout the panel's edge cuts a part of the room.
-int partsOnPanel(const Holed& part, const Set& drawn, const PlainLayout& layout) {
-    Set onPanel(part);
-    onPanel.intersection(insideOf(layout));
-    int count = 0;
-    for (const Holed& piece : partsOf(onPanel))
-        if (areaOf(piece) >= kSliver && drawn.do_intersect(piece)) ++count;
-    return count;
+// Two parts that meet only outside the panel are two.
+int partsOnPanel(const Holed& room, const PlainLayout& layout, const Set& drawn) {
+    Set onPanel(room);
+    onPanel.intersection(boxPolygon({0, 0}, {layout.width, layout.height}));
+    int parts = 0;
+    for (const Holed& part : partsOf(onPanel)) parts += areaOf(part) > kSliver && drawn.do_intersect(part) ? 1 : 0;
+    return parts;
 }
 
 Set joined(const Set& core, const std::vector<Polygon>& pieces) {
@@ -272,13 +287,13 @@ OpeningAnswer exactOpening(const OpeningQuestion& question) {
     Sweep aroundRoom(question.dilate);
     for (const Holed& part : partsOf(room)) {
         if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;
-        answer.parts += partsOnPanel(part, drawn, layout);
+        answer.parts += partsOnPanel(part, layout, drawn);
         reached.join(part);
         aroundRoom.along(part);
     }
     if (reached.is_empty()) return answer;
     Set opening = joined(reached, aroundRoom.pieces());
-    opening.intersection(insideOf(layout));
+    opening.intersection(boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside}));
 
     for (const Holed& part : partsOf(opening)) {
         if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;

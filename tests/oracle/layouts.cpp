@@ -6,8 +6,8 @@
 #include <map>
 #include <numbers>
 #include <optional>
-#include <random>
 
+#include "tests/oracle/dice.h"
 #include "tests/oracle/plain_layout.h"
 #include "tests/oracle/rough_faces.h"
 
@@ -17,27 +17,6 @@ namespace {
 constexpr double kBits[] = {6, 6.35, 8, 9.5, 10, 12, 12.7, 16, 19};
 constexpr double kKerfs[] = {1.8, 2.2, 2.4, 2.6, 3.0, 3.2};
 constexpr double kBlades[] = {160, 165, 184, 190};
-
-// The generator's own distributions: the standard's differ from library to library.
-class Dice {
-  public:
-    explicit Dice(std::uint64_t seed) : m_engine(seed) {}
-    int between(int low, int high) {
-        return low + static_cast<int>(m_engine() % static_cast<std::uint64_t>(high - low + 1));
-    }
-    double tenths(double low, double high) {
-        return between(static_cast<int>(std::lround(low * 10)), static_cast<int>(std::lround(high * 10))) /
-               10.0;
-    }
-    bool chance(int percent) { return between(1, 100) <= percent; }
-    template <class T, std::size_t n>
-    T one(const T (&of)[n]) {
-        return of[between(0, static_cast<int>(n) - 1)];
-    }
-
-  private:
-    std::mt19937_64 m_engine;
-};
 
 double toTenth(double mm) { return std::round(mm * 10) / 10; }
 

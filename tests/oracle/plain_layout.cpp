@@ -35,7 +35,11 @@ FaceRing clipped(const FaceRing& face, const ExactLine& line, std::size_t on) {
         if (da > 0 && db <= 0) kept.push_back({db == 0 ? b : between(a, b, da / (da - db)), on});
         if (da < 0 && db > 0) kept.push_back({between(a, b, da / (da - db)), face[i].on});
     }
-    return kept;
+    // A line that only touches a corner would leave a side without length there.
+    FaceRing sides;
+    for (std::size_t i = 0; i < kept.size(); ++i)
+        if (!(kept[i].from == kept[(i + 1) % kept.size()].from)) sides.push_back(kept[i]);
+    return sides;
 }
 
 // The face round `seed`, or none where the seed lies on a line or off the panel.
@@ -199,19 +203,18 @@ PlainBand bandOf(const Project& project, const RawWall& wall, const PlainLine& l
     // The blade's round, kHeldWall above the floor: how far past the full depth its groove reaches.
     const double R = saw.blade / 2;
     const double reach = std::sqrt(R * R - (R - kHeldWall) * (R - kHeldWall));
-    const auto past = [&](const WallEnd& end) {
-        if (end.atEdge) return kBeyond;
-        if (end.bore > 0) return -tangentLength(end, bit);
-        return reach - tangentLength(end, bit);
-    };
     const bool forward = wall.left;
     const double s0 = dot(rounded(forward ? wall.from : wall.to) - line.from, along);
     const double s1 = dot(rounded(forward ? wall.to : wall.from) - line.from, along);
     const WallEnd& low = forward ? wall.start : wall.end;
     const WallEnd& high = forward ? wall.end : wall.start;
     PlainBand band{line.from, line.to, -kBeyond, run + kBeyond, wall.left, saw.kerf, wall.line};
-    if (stopped || low.bore > 0) band.s0 = s0 - past(low);
-    if (stopped || high.bore > 0) band.s1 = s1 + past(high);
+    // Full depth lies between the two arcs' tangent points; where the arcs overlap, at the middle.
+    double from = low.atEdge ? -kBeyond : s0 + tangentLength(low, bit);
+    double to = high.atEdge ? run + kBeyond : s1 - tangentLength(high, bit);
+    if (stopped && from > to) from = to = (from + to) / 2;
+    if (stopped || low.bore > 0) band.s0 = low.atEdge || low.bore > 0 ? from : from - reach;
+    if (stopped || high.bore > 0) band.s1 = high.atEdge || high.bore > 0 ? to : to + reach;
     return band;
 }
 
@@ -254,6 +257,8 @@ std::optional<PlainLayout> plainLayout(const Project& project) {
                 twice += crossOf(ring[i], ring[(i + 1) % ring.size()]);
             faces.push_back(*face);
             cutout.faces.push_back(shown);
+            cutout.exactFaces.emplace_back();
+            for (const FaceSide& side : *face) cutout.exactFaces.back().push_back(side.from);
         }
         cutout.drawnArea = static_cast<double>(Exact(twice / 2));
         for (const RawWall& wall :

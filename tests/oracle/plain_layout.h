@@ -8,6 +8,7 @@
 
 #include "core/geometry/point.h"
 #include "core/says/project.h"
+#include "tests/oracle/exact_line.h"
 
 namespace kerfwall::oracle {
 
@@ -55,6 +56,8 @@ struct PlainLine {
 
 struct PlainCutout {
     std::vector<std::vector<Point>> faces;  ///< convex, anticlockwise, edge to edge
+    /// The same without rounding, so that faces a nanometre wide keep their shape; empty where laid out by hand.
+    std::vector<std::vector<ExactPoint>> exactFaces;
     double drawnArea = 0;                   ///< mm², the exact sum rounded once
     bool open = false;
     std::vector<PlainWall> walls;
