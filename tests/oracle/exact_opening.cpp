@@ -24,6 +24,7 @@ using Place = Kernel::Point_2;
 
 constexpr double kSliver = 1e-7;     // mm²: what fractions for unit normals leave behind
 constexpr double kSameSpot = 1e-10;  // mm: discs nearer than this are one
+constexpr double kSharp = 1e-12;     // mm: a corner known better than this needs no long arithmetic
 constexpr double kNoTurn = 1e-9;     // radians: an arc its end discs cover
 constexpr double kFilm = 1e-11;      // mm a kerf is widened on both sides: sides that coincide leave no film of wood
 constexpr double kInside = 1e-9;     // mm inside the panel's edge at which the sweep is cut off: fractions
@@ -83,7 +84,22 @@ Polygon discAt(Point centre, double radius) {
     return disc;
 }
 
-Point shown(const Traits::Point_2& p) { return {CGAL::to_double(p.x()), CGAL::to_double(p.y())}; }
+// a + b sqrt(c), rounded once. The library's own rounding stops at five digits where an interval leaves it in doubt:
+// at a meeting of two curves that hardly cross.
+double shown(const Traits::CoordNT& number) {
+    using Interval = CGAL::Interval_nt<false>;
+    const Interval::Protector rounding;
+    const auto bounds = [](const Number& n) { return Interval(CGAL::to_interval(n)); };
+    Interval near = bounds(number.a0());
+    if (number.is_extended()) near += bounds(number.a1()) * CGAL::sqrt(bounds(number.root()));
+    if (near.sup() - near.inf() < kSharp) return (near.inf() + near.sup()) / 2;
+    using Long = boost::multiprecision::number<boost::multiprecision::gmp_float<150>>;
+    const auto exactly = [](const Number& n) { return Long(Exact(CGAL::exact(n).get_mpq_t())); };
+    if (!number.is_extended()) return static_cast<double>(exactly(number.a0()));
+    return static_cast<double>(exactly(number.a0()) + exactly(number.a1()) * sqrt(exactly(number.root())));
+}
+
+Point shown(const Traits::Point_2& p) { return {shown(p.x()), shown(p.y())}; }
 
 OutlinePiece pieceOf(const Stretch& stretch) {
     OutlinePiece piece;

@@ -191,8 +191,8 @@ void drawCrowd(HostileDraft& draft) {
 
 void drawManyCutouts(HostileDraft& draft) {
     Dice& dice = draft.dice();
-    const int columns = dice.between(3, 4);
-    const int rows = dice.between(2, 3);
+    const int columns = dice.between(2, 3);
+    const int rows = 2;
     const Panel& panel = draft.project.panel;
     const Point cell{std::floor(panel.width / columns), std::floor(panel.height / rows)};
     std::vector<Point> seeds;

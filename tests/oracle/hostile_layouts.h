@@ -22,7 +22,7 @@ enum class HostileKind {
     AtTheEdge,      ///< lines on, or a nudge off, an edge or a corner of the panel, or a kerf away from it
     NearCorners,    ///< corners of two cutouts that touch, or lie from a nudge to a panel's thickness apart
     Crowd,          ///< twenty to thirty lines of every direction
-    ManyCutouts,    ///< six to twelve windows whose kerfs run through one another
+    ManyCutouts,    ///< four to six windows whose kerfs run through one another
     SmallPanel,     ///< panels of 10 to 40 mm
     LargePanel,     ///< panels of 3000 mm, lines at angles down to a tenth of a degree
     Stopped,        ///< stopped kerfs and bored corners, bores a nudge off the bit or off the next bore
