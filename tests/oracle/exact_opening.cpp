@@ -26,7 +26,7 @@ constexpr double kSliver = 1e-7;     // mm²: what fractions for unit normals le
 constexpr double kSameSpot = 1e-10;  // mm: discs nearer than this are one
 constexpr double kSharp = 1e-12;     // mm: a corner known better than this needs no long arithmetic
 constexpr double kNoTurn = 1e-9;     // radians: an arc its end discs cover
-constexpr double kFilm = 1e-11;      // mm a kerf is widened on both sides: sides that coincide leave no film of wood
+constexpr double kFilm = 1e-11;      // mm a kerf is widened on its far side: sides that coincide leave no film of wood
 constexpr double kInside = 1e-9;     // mm inside the panel's edge at which the sweep is cut off: fractions
                                      // for unit normals leave films along the edge that join its pieces
 
@@ -216,11 +216,14 @@ class Sweep {
 Polygon bandPolygon(const PlainBand& band) {
     const Point run = band.to - band.from;
     const double size = length(run);
-    const Kernel::Vector_2 along = place(band.to) - place(band.from);
-    const Place a = place(band.from) + Number(band.s0 / size) * along;
-    const Place b = place(band.from) + Number(band.s1 / size) * along;
+    const bool isExact = !band.exactEnds.empty();
+    const Place from = isExact ? place(band.exactEnds.front()) : place(band.from);
+    const Kernel::Vector_2 along = (isExact ? place(band.exactEnds.back()) : place(band.to)) - from;
+    const Place a = from + Number(band.s0 / size) * along;
+    const Place b = from + Number(band.s1 / size) * along;
     const Kernel::Vector_2 side = band.left ? unitAlong(-run.y, run.x) : unitAlong(run.y, -run.x);
-    const Kernel::Vector_2 near = -kFilm * side;
+    // The near side lies on the line itself; widened there, needles of wood between two lines would lose their tips.
+    const Kernel::Vector_2 near = (isExact ? 0 : -kFilm) * side;
     const Kernel::Vector_2 far = (Number(band.width) + kFilm) * side;
     return band.left ? polygonOf({a + near, b + near, b + far, a + far})
                      : polygonOf({b + near, a + near, a + far, b + far});

@@ -208,7 +208,7 @@ PlainBand bandOf(const Project& project, const RawWall& wall, const PlainLine& l
     const double s1 = dot(rounded(forward ? wall.to : wall.from) - line.from, along);
     const WallEnd& low = forward ? wall.start : wall.end;
     const WallEnd& high = forward ? wall.end : wall.start;
-    PlainBand band{line.from, line.to, -kBeyond, run + kBeyond, wall.left, saw.kerf, wall.line};
+    PlainBand band{line.from, line.to, -kBeyond, run + kBeyond, wall.left, saw.kerf, wall.line, {}};
     // Full depth lies between the two arcs' tangent points; where the arcs overlap, at the middle.
     double from = low.atEdge ? -kBeyond : s0 + tangentLength(low, bit);
     double to = high.atEdge ? run + kBeyond : s1 - tangentLength(high, bit);
@@ -229,10 +229,12 @@ std::optional<PlainLayout> plainLayout(const Project& project) {
     const auto resolved = exactLines(project);
     if (!resolved) return std::nullopt;
     std::vector<bool> cut;
+    std::vector<std::vector<ExactPoint>> exactEnds;
     for (std::size_t i = 0; i < project.lines.size(); ++i) {
         cut.push_back(project.lines[i].cut);
         const auto ends = onPanel((*resolved)[i], edges);
         if (!ends) return std::nullopt;
+        exactEnds.push_back({ends->first, ends->second});
         plain.lines.push_back({rounded(ends->first), rounded(ends->second), project.lines[i].cut});
     }
     std::set<Key> taken;
@@ -270,6 +272,7 @@ std::optional<PlainLayout> plainLayout(const Project& project) {
             if (s0 > s1) std::swap(s0, s1);
             cutout.walls.push_back({wall.line, wall.left, s0, s1});
             plain.bands.push_back(bandOf(project, wall, line, plain.bitRadius));
+            plain.bands.back().exactEnds = exactEnds[wall.line];
         }
         plain.cutouts.push_back(cutout);
     }
