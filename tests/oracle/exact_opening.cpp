@@ -265,12 +265,22 @@ Set woodOf(const PlainLayout& layout, const PlainCutout& cutout) {
     return wood;
 }
 
+// True where they have more than a border in common: borders are rounded.
+bool isOver(const Set& drawn, const Holed& part) {
+    if (!drawn.do_intersect(part)) return false;
+    Set both(part);
+    both.intersection(drawn);
+    double area = 0;
+    for (const Holed& piece : partsOf(both)) area += areaOf(piece);
+    return area > kSliver;
+}
+
 // Two parts that meet only outside the panel are two.
 int partsOnPanel(const Holed& room, const PlainLayout& layout, const Set& drawn) {
     Set onPanel(room);
     onPanel.intersection(boxPolygon({0, 0}, {layout.width, layout.height}));
     int parts = 0;
-    for (const Holed& part : partsOf(onPanel)) parts += areaOf(part) > kSliver && drawn.do_intersect(part) ? 1 : 0;
+    for (const Holed& part : partsOf(onPanel)) parts += areaOf(part) > kSliver && isOver(drawn, part) ? 1 : 0;
     return parts;
 }
 
@@ -305,7 +315,7 @@ OpeningAnswer exactOpening(const OpeningQuestion& question) {
     Set reached;
     Sweep aroundRoom(question.dilate);
     for (const Holed& part : partsOf(room)) {
-        if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;
+        if (areaOf(part) < kSliver || !isOver(drawn, part)) continue;
         answer.parts += partsOnPanel(part, layout, drawn);
         reached.join(part);
         aroundRoom.along(part);
@@ -315,7 +325,7 @@ OpeningAnswer exactOpening(const OpeningQuestion& question) {
     opening.intersection(boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside}));
 
     for (const Holed& part : partsOf(opening)) {
-        if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;
+        if (areaOf(part) < kSliver || !isOver(drawn, part)) continue;
         answer.area += areaOf(part);
         const auto gather = [&](const Polygon& loop) {
             const std::vector<OutlinePiece> pieces = piecesOf(loop);

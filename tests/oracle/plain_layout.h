@@ -22,7 +22,7 @@ struct PlainBand {
     bool left = true;
     double width = 0;
     std::size_t line = 0;  ///< index into the project's lines
-    std::vector<ExactPoint> exactEnds;  ///< `from` and `to` without rounding; none: as those say
+    std::vector<ExactPoint> exactEnds{};  ///< `from` and `to` without rounding; none: as those say
 };
 
 /// A corner bored round: the whole bore is void, wood stands between its arc and the drawn point.
