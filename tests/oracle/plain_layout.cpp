@@ -14,6 +14,7 @@ namespace {
 
 constexpr double kBeyond = 5000;     // mm a through kerf's band runs past the panel: farther than its far side can
 constexpr double kLeastWall = 1e-3;  // mm; a shorter stretch of border counts as a point
+constexpr double kSameLine = 1e-11;  // mm between lines that rounding alone keeps apart
 constexpr double kHeldWall = 1.0;    // mm of wall left in a stopped kerf where the bearing is held
 
 // One side of a face: on a cut line (index) or on a panel edge (lines.size() + edge).
@@ -218,6 +219,17 @@ PlainBand bandOf(const Project& project, const RawWall& wall, const PlainLine& l
     return band;
 }
 
+bool isDoubled(const std::vector<PlainLine>& lines, std::size_t index) {
+    const auto isNear = [](const PlainLine& line, Point p) {
+        return std::abs(cross(unit(line.to - line.from), p - line.from)) < kSameLine;
+    };
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (i == index || !lines[i].cut) continue;
+        if (isNear(lines[i], lines[index].from) && isNear(lines[i], lines[index].to)) return true;
+    }
+    return false;
+}
+
 }  // namespace
 
 std::optional<PlainLayout> plainLayout(const Project& project) {
@@ -273,6 +285,7 @@ std::optional<PlainLayout> plainLayout(const Project& project) {
             cutout.walls.push_back({wall.line, wall.left, s0, s1});
             plain.bands.push_back(bandOf(project, wall, line, plain.bitRadius));
             plain.bands.back().exactEnds = exactEnds[wall.line];
+            plain.bands.back().isDoubled = isDoubled(plain.lines, wall.line);
         }
         plain.cutouts.push_back(cutout);
     }
