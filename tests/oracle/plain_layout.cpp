@@ -15,6 +15,7 @@ namespace {
 constexpr double kBeyond = 5000;     // mm a through kerf's band runs past the panel: farther than its far side can
 constexpr double kLeastWall = 1e-3;  // mm; a shorter stretch of border counts as a point
 constexpr double kSameLine = 1e-11;  // mm between lines that rounding alone keeps apart
+constexpr double kFarMeeting = 0.01;  // mm from a short stretch to where its neighbours' lines cross
 constexpr double kHeldWall = 1.0;    // mm of wall left in a stopped kerf where the bearing is held
 
 // One side of a face: on a cut line (index) or on a panel edge (lines.size() + edge).
@@ -90,9 +91,9 @@ struct Border {
     }
 };
 
-double interiorAngle(const ExactPoint& a, const ExactPoint& corner, const ExactPoint& b) {
-    const Point in = rounded(corner - a);
-    const Point out = rounded(b - corner);
+double interiorAngle(const ExactPoint& arriving, const ExactPoint& leaving) {
+    const Point in = rounded(arriving);
+    const Point out = rounded(leaving);
     return std::numbers::pi - std::atan2(cross(in, out), dot(in, out));
 }
 
@@ -110,6 +111,19 @@ struct RawWall {
     WallEnd start;
     WallEnd end;
 };
+
+// Where two walls meet. With a stretch too short to count between them that is where their lines cross, or, if
+// those run so flat that they cross elsewhere, the middle of that stretch.
+ExactPoint meetingOf(const RawWall& wall, const RawWall& next) {
+    if (wall.to == next.from) return wall.to;
+    const ExactPoint middle = between(wall.to, next.from, Exact(1) / 2);
+    const ExactPoint in = wall.to - wall.from;
+    const ExactPoint out = next.to - next.from;
+    const Exact turned = crossOf(in, out);
+    if (turned == 0) return middle;
+    const ExactPoint met = between(wall.to, ExactPoint{wall.to.x + in.x, wall.to.y + in.y}, crossOf(next.from - wall.to, out) / turned);
+    return length(rounded(met - middle)) < kFarMeeting ? met : middle;
+}
 
 double boreAt(const Project& project, const Cutout& cutout, std::size_t a, std::size_t b) {
     for (const BoredCorner& bored : cutout.corners) {
@@ -153,13 +167,18 @@ std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said,
                 loop.front().from = loop.back().from;
                 loop.pop_back();
             }
+            // Less counts as a point: its neighbours meet there.
+            std::erase_if(loop, [&](const RawWall& wall) {
+                return wall.line < lines.size() && length(rounded(wall.to - wall.from)) < kLeastWall;
+            });
             for (std::size_t k = 0; k < loop.size(); ++k) {
                 RawWall& wall = loop[k];
                 RawWall& next = loop[(k + 1) % loop.size()];
                 const bool edge = wall.line >= lines.size() || next.line >= lines.size();
                 wall.end.atEdge = next.start.atEdge = edge;
                 if (edge) continue;
-                const double angle = interiorAngle(wall.from, wall.to, next.to);
+                const double angle = interiorAngle(wall.to - wall.from, next.to - next.from);
+                wall.to = next.from = meetingOf(wall, next);
                 PlainCorner corner{wall.line, next.line, rounded(wall.to), angle};
                 wall.end.angle = next.start.angle = angle;
                 const double bore =
@@ -177,7 +196,7 @@ std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said,
                     continue;
                 }
                 wall.left = dotOf(lines[wall.line].d, wall.to - wall.from) > 0;
-                if (length(rounded(wall.to - wall.from)) >= kLeastWall) walls.push_back(wall);
+                walls.push_back(wall);
             }
         }
     return walls;
