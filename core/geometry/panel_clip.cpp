@@ -221,6 +221,24 @@ std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel) {
     return clipped;
 }
 
+std::vector<Point> touchesOf(const Rim& rim, const Panel& panel) {
+    constexpr double kBeside = 10 * kDoubt;  // mm along the rim from the place that is looked at
+    std::vector<Point> touches;
+    for (const auto& loop : rim.closedRuns()) {
+        for (std::size_t i = 0; i < loop.size(); ++i) {
+            const Curve& arriving = loop[i];
+            const Curve& leaving = loop[(i + 1) % loop.size()];
+            if (isOnPanel(panel, leaving.from, kDoubt) || !isOnPanel(panel, leaving.from, -kDoubt)) continue;
+            const auto beside = [](const Curve& curve) { return curve.size * std::min(0.5, kBeside / curve.lengthInMm()); };
+            if (isOnPanel(panel, arriving.at(arriving.size - beside(arriving)), kOnEdge) &&
+                isOnPanel(panel, leaving.at(beside(leaving)), kOnEdge)) {
+                touches.push_back(leaving.from);
+            }
+        }
+    }
+    return touches;
+}
+
 std::vector<std::vector<std::size_t>> regionsOf(const std::vector<std::vector<Curve>>& loops) {
     std::vector<double> areas;
     for (const auto& loop : loops) areas.push_back(signedArea(loop));
