@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/geometry/angle.h"
+#include "core/geometry/tolerance.h"
 
 namespace kerfwall {
 namespace {
@@ -41,12 +42,20 @@ void keepNearer(Gap& best, const Gap& other) {
     }
 }
 
-// Where two straight pieces cross; parallel ones are nearest at an end.
+// True where both ends of a stretch lie on another's line: rounding alone would tell whether and where they cross.
+bool isAlong(const OutlinePiece& line, const OutlinePiece& stretch) {
+    const Point along = line.to - line.from;
+    const double most = kBite * length(along);
+    return std::abs(cross(along, stretch.from - line.from)) <= most &&
+           std::abs(cross(along, stretch.to - line.from)) <= most;
+}
+
+// Where two straight pieces cross; parallel ones, and those on one line, are nearest at an end.
 std::optional<Point> crossingOf(const OutlinePiece& a, const OutlinePiece& b) {
     const Point along = a.to - a.from;
     const Point other = b.to - b.from;
     const double area = cross(along, other);
-    if (area == 0) {
+    if (area == 0 || isAlong(a, b) || isAlong(b, a)) {
         return std::nullopt;
     }
     const double onFirst = cross(b.from - a.from, other) / area;

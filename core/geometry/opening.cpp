@@ -124,7 +124,7 @@ Room roomOf(const VoidRim& rim, double radius, const std::vector<ArrangedFace>& 
                 const bool onPanel = isOnPanel(panel, curve.from);
                 room.perimeter += curve.lengthInMm();
                 room.leaves = room.leaves || !onPanel;
-                room.reachedFrame = room.reachedFrame || (side.kind == VoidSide::Kind::Frame && onPanel);
+                room.reachedFrame = room.reachedFrame || side.kind == VoidSide::Kind::Frame;
                 room.chosen.curves.push_back(curve);
                 room.chosen.next.push_back(room.chosen.curves.size());
             }

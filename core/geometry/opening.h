@@ -30,7 +30,7 @@ struct Room {
     double perimeter = 0;
     int parts = 0;               ///< pieces over the panel that have a place over the drawn cutout
     bool leaves = false;         ///< the disc can leave the panel
-    bool reachedFrame = false;   ///< it came to the frame on the panel: look farther
+    bool reachedFrame = false;   ///< it came to the frame: look farther
 };
 
 [[nodiscard]] Room roomOf(const VoidRim& rim, double radius, const std::vector<ArrangedFace>& faces,

@@ -159,12 +159,10 @@ double wayAhead(const Chain& chain, const Chain& other, const PanelBorder& borde
     return ahead < 0 ? ahead + border.whole() : ahead;
 }
 
-/// True where the panel's border lies inside a region: no chain crosses it, and an outer loop runs round it.
-bool isEnclosed(const Rim& rim, const Panel& panel) {
-    const std::vector<std::vector<Curve>> loops = rim.closedRuns();
-    return std::ranges::any_of(loops, [&](const std::vector<Curve>& loop) {
-        return signedArea(loop) > 0 && windingRound(loop, {0, 0}) != 0 && windingRound(loop, {panel.width, panel.height}) != 0;
-    });
+bool isInside(const Rim& rim, Point place) {
+    int turns = 0;
+    for (const auto& run : rim.closedRuns()) turns += windingRound(run, place);
+    return turns != 0;
 }
 
 }  // namespace
@@ -186,6 +184,10 @@ std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel) {
         chain.curves.back().to = settled(chain.curves.back().to, panel);
         chain.starts = border.placeOf(chain.curves.front().from);
         chain.ends = border.placeOf(chain.curves.back().to);
+    }
+    if (chains.empty() && isInside(rim, border.at(0))) {
+        clipped.emplace_back();
+        border.follow(0, border.whole(), clipped.back());
     }
     std::vector<bool> used(chains.size(), false);
     for (std::size_t first = 0; first < chains.size(); ++first) {
@@ -212,11 +214,6 @@ std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel) {
             at = after;
         }
         clipped.push_back(std::move(loop));
-    }
-    if (chains.empty() && isEnclosed(rim, panel)) {
-        ClippedLoop whole;
-        border.follow(0, border.whole(), whole);
-        clipped.push_back(std::move(whole));
     }
     return clipped;
 }

@@ -16,7 +16,8 @@ struct ClippedLoop {
     std::vector<std::optional<Edge>> edges;
 };
 
-/// What of a rim's region (on its left) lies on the panel. The rim's closed loops count, nothing else.
+/// What of a rim's region (on its left) lies on the panel. The rim's closed loops count, nothing else. A region
+/// that holds the panel's whole border gives the border as a loop.
 [[nodiscard]] std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel);
 
 /// Places where a rim comes from the panel to within kDoubt of its edge and turns back: whether two regions part there

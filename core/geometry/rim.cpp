@@ -26,6 +26,47 @@ double wedge(Point arriving, Point leaving) {
     return angle;
 }
 
+/// Which way a stretch that only rises or only falls passes the level of `place`: 1 up, -1 down. The lower end counts
+/// as on it, the upper does not, so that two stretches never count their common end twice.
+int passing(Point a, Point b, Point place) {
+    return static_cast<int>(b.y > place.y) - static_cast<int>(a.y > place.y);
+}
+
+/// Which way a straight stretch crosses the ray from `place` to the right.
+int crossingOf(Point a, Point b, Point place) {
+    const int way = passing(a, b, place);
+    return way != 0 && way * cross(b - a, place - a) > 0 ? way : 0;
+}
+
+/// The same for an arc, by its parts that only rise or only fall.
+int crossingOfArc(const Curve& arc, Point place) {
+    const Point off = place - arc.centre;
+    if (off.x > arc.radius) return 0;
+    // The ray meets the circle at most once on either side of its middle.
+    if (off.x < -arc.radius) return passing(arc.from, arc.to, place);
+    const double half = std::sqrt(std::max(0.0, (arc.radius - off.y) * (arc.radius + off.y)));
+    const double start = std::atan2(arc.from.y - arc.centre.y, arc.from.x - arc.centre.x);
+    const double way = arc.anticlockwise ? 1 : -1;
+    int turns = 0;
+    Point from = arc.from;
+    double done = 0;
+    while (done < arc.size) {
+        // On to the next top or bottom of the circle, or to the arc's end.
+        const double quarter = kTurn / 4;
+        const double at = way * (start + way * done);
+        double next = (std::floor((at - quarter) / (2 * quarter)) + 1) * 2 * quarter + quarter - at;
+        if (next < 1e-12) next += 2 * quarter;
+        const double to = std::min(done + next, arc.size);
+        const Point end = to < arc.size ? arc.at(to) : arc.to;
+        const bool right = std::cos(start + way * (done + to) / 2) > 0;
+        const int passes = passing(from, end, place);
+        if (passes != 0 && (right ? half : -half) > off.x) turns += passes;
+        from = end;
+        done = to;
+    }
+    return turns;
+}
+
 }  // namespace
 
 std::vector<std::vector<std::size_t>> Rim::loops() const {
@@ -163,24 +204,14 @@ double signedArea(const std::vector<Curve>& loop) {
 }
 
 int windingRound(const std::vector<Curve>& loop, Point place) {
-    double angle = 0;
     int turns = 0;
-    const auto chord = [&](Point a, Point b) { angle += std::atan2(cross(a - place, b - place), dot(a - place, b - place)); };
-    for (const Curve& curve : loop) {
-        if (!curve.isArc) {
-            chord(curve.from, curve.to);
-            continue;
-        }
-        // Halves of at most half a turn: a chord, and one turn more inside the slice it cuts off.
-        const Point middle = curve.at(curve.size / 2);
-        for (const auto& [a, b] : {std::pair{curve.from, middle}, std::pair{middle, curve.to}}) {
-            chord(a, b);
-            const double side = cross(b - a, place - a);
-            const bool beyond = curve.anticlockwise ? side < 0 : side > 0;
-            if (beyond && distance(place, curve.centre) < curve.radius) turns += curve.anticlockwise ? 1 : -1;
-        }
+    for (std::size_t i = 0; i < loop.size(); ++i) {
+        const Curve& curve = loop[i];
+        const Curve& before = loop[(i + loop.size() - 1) % loop.size()];
+        turns += crossingOf(before.to, curve.from, place);
+        turns += curve.isArc ? crossingOfArc(curve, place) : crossingOf(curve.from, curve.to, place);
     }
-    return turns + static_cast<int>(std::lround(angle / kTurn));
+    return turns;
 }
 
 }  // namespace kerfwall

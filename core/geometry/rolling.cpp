@@ -21,10 +21,10 @@ class Neighbourhood {
             all.low = {std::min(all.low.x, box.low.x), std::min(all.low.y, box.low.y)};
             all.high = {std::max(all.high.x, box.high.x), std::max(all.high.y, box.high.y)};
         }
-        constexpr double kMostCells = 128;
+        const double mostCells = std::clamp(2 * std::sqrt(static_cast<double>(curves.size())), 128.0, 512.0);
         const double span = std::max(all.high.x - all.low.x, all.high.y - all.low.y);
         m_origin = all.low;
-        m_cell = std::max(cell, span / kMostCells);
+        m_cell = std::max(cell, span / mostCells);
         m_columns = column(all.high.x) + 1;
         m_rows = row(all.high.y) + 1;
         m_cells.resize(static_cast<std::size_t>(m_columns) * static_cast<std::size_t>(m_rows));
@@ -33,13 +33,15 @@ class Neighbourhood {
         }
     }
 
-    /// Calls `visit(index)` for every curve whose bounds come within `reach` of `box`.
+    /// Calls `visit(index)` for every curve whose bounds come within `reach` of `box`, as long as it gives true.
     template <class Visit>
     void around(const Box& box, double reach, const Visit& visit) {
         ++m_round;
         const Box wide{{box.low.x - reach, box.low.y - reach}, {box.high.x + reach, box.high.y + reach}};
+        bool more = true;
         forCells(wide, [&](const std::vector<std::size_t>& here) {
-            for (const std::size_t i : here) {
+            for (std::size_t n = 0; n < here.size() && more; ++n) {
+                const std::size_t i = here[n];
                 if (m_seen[i] == m_round) continue;
                 m_seen[i] = m_round;
                 const Box& other = m_boxes[i];
@@ -47,7 +49,7 @@ class Neighbourhood {
                     other.low.y > wide.high.y) {
                     continue;
                 }
-                visit(i);
+                more = visit(i);
             }
         });
     }
@@ -175,11 +177,17 @@ Track roll(const Rim& rim, double radius) {
         const Point middle = track.at(track.size / 2);
         const double reach = radius + track.lengthInMm() / 2;
         walls.clear();
+        bool gone = false;
         neighbours.around(track.bounds(), radius, [&](std::size_t i) {
-            if (!rest.onLip && i == rest.curve) return;
-            const double away = distanceTo(rim.curves[i], middle);
+            if (!rest.onLip && i == rest.curve) return true;
+            const Curve& wall = rim.curves[i];
+            const double away = distanceTo(wall, middle);
             if (away < reach) walls.emplace_back(away, i);
+            gone = away < radius - kBite && !track.isArc && !wall.isArc &&
+                   biteOfStraight(track, wall, radius) == Bite::All;
+            return !gone;
         });
+        if (gone) return;
         std::ranges::sort(walls);
         Spans spans{{0, track.size}};
         for (std::size_t n = 0; n < walls.size() && !spans.empty(); ++n) {

@@ -62,4 +62,13 @@ ConvexPart bandPart(const ArrangedLine& line, const LaidKerf& kerf, const std::p
     return part;
 }
 
+ConvexPart insideOf(const Frame& frame) {
+    ConvexPart inside{{}, kFacesOwner};
+    for (std::size_t i = 0; i < frame.corners.size(); ++i) {
+        const Point& from = frame.corners[i];
+        inside.bounds.push_back({from, unit(frame.corners[(i + 1) % frame.corners.size()] - from)});
+    }
+    return inside;
+}
+
 }  // namespace kerfwall

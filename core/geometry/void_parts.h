@@ -58,4 +58,7 @@ struct Cover {
 [[nodiscard]] ConvexPart bandPart(const ArrangedLine& line, const LaidKerf& kerf, const std::pair<double, double>& span,
                                   int owner);
 
+/// A frame's inside; nobody's.
+[[nodiscard]] ConvexPart insideOf(const Frame& frame);
+
 }  // namespace kerfwall

@@ -17,16 +17,19 @@ namespace {
 class RimBuilder {
   public:
     RimBuilder(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
-               const std::vector<LaidKerf>& kerfs, KerfHeight height, const Box& frame)
-        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_height(height), m_frame(insideOf(frame)),
+               const std::vector<LaidKerf>& kerfs, const Frame& frame)
+        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_looked(frame), m_frame(insideOf(frame)),
           m_project(project), m_panel(project.panel) {}
 
     VoidRim build() {
         gatherParts();
         for (std::size_t i = 0; i < m_arranged.lines.size(); ++i) {
-            if (m_arranged.lines[i].cut) addWallsAndMouths(i);
+            const ArrangedLine& line = m_arranged.lines[i];
+            if (line.cut && comesNear(m_looked, line.from, line.direction, 0)) addWallsAndMouths(i);
         }
-        for (std::size_t k = 0; k < m_kerfs.size(); ++k) addFarSideAndEnds(k);
+        for (std::size_t k = 0; k < m_kerfs.size(); ++k) {
+            if (isLookedAt(m_kerfs[k])) addFarSideAndEnds(k);
+        }
         for (const Edge edge : kEdges) addPanelEdge(edge);
         addBores();
         addFrame();
@@ -48,11 +51,16 @@ class RimBuilder {
 
   private:
     [[nodiscard]] const Spans& spansOf(const LaidKerf& kerf) const {
-        return m_height == KerfHeight::Below ? kerf.below : kerf.inBand;
+        return kerf.below;
+    }
+    [[nodiscard]] bool isLookedAt(const LaidKerf& kerf) const {
+        const ArrangedLine& line = m_arranged.lines[kerf.line];
+        return comesNear(m_looked, line.from, line.direction, kerf.kerf.width);
     }
     void gatherParts() {
         for (const ArrangedFace& face : m_cutout.faces) m_faces.push_back({face.bounds, kFacesOwner});
         for (std::size_t k = 0; k < m_kerfs.size(); ++k) {
+            if (!isLookedAt(m_kerfs[k])) continue;
             for (const auto& span : spansOf(m_kerfs[k])) {
                 m_bands.push_back({bandPart(m_arranged.lines[m_kerfs[k].line], m_kerfs[k], span, static_cast<int>(k)), k});
             }
@@ -153,12 +161,6 @@ class RimBuilder {
         }
         takeOut(line.spans, -kEverywhere, cover.span->first);
         takeOut(line.spans, cover.span->second, kEverywhere);
-    }
-
-    static ConvexPart insideOf(const Box& box) {
-        const Point& low = box.low;
-        const Point& high = box.high;
-        return {{{low, {1, 0}}, {{high.x, low.y}, {0, 1}}, {high, {-1, 0}}, {{low.x, high.y}, {0, -1}}}, kFacesOwner};
     }
 
     void add(RimLine line) {
@@ -361,8 +363,8 @@ class RimBuilder {
     const ArrangedCutout& m_cutout;
     const Border& m_border;
     const std::vector<LaidKerf>& m_kerfs;
-    KerfHeight m_height;
-    ConvexPart m_frame;  ///< the world that is looked at
+    const Frame& m_looked;  ///< the world that is looked at
+    ConvexPart m_frame;     ///< its inside
     const Project& m_project;
     const Panel& m_panel;
     std::vector<ConvexPart> m_faces;
@@ -377,8 +379,8 @@ class RimBuilder {
 }  // namespace
 
 VoidRim voidRim(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
-                const std::vector<LaidKerf>& kerfs, KerfHeight height, const Box& frame) {
-    return RimBuilder(project, arranged, cutout, border, kerfs, height, frame).build();
+                const std::vector<LaidKerf>& kerfs, const Frame& frame) {
+    return RimBuilder(project, arranged, cutout, border, kerfs, frame).build();
 }
 
 }  // namespace kerfwall

@@ -5,6 +5,7 @@
 
 #include "core/geometry/border.h"
 #include "core/geometry/curve.h"
+#include "core/geometry/frame.h"
 #include "core/geometry/kerf_layout.h"
 
 namespace kerfwall {
@@ -26,6 +27,14 @@ struct VoidSide {
     bool operator==(const VoidSide&) const = default;
 };
 
+/// True where two sides are one to a disc that rolls along them: the same, or a wall and the mouth that carries it on.
+[[nodiscard]] inline bool isOneSide(const VoidSide& a, const VoidSide& b) {
+    const auto isNear = [](const VoidSide& side) {
+        return side.kind == VoidSide::Kind::Wall || side.kind == VoidSide::Kind::Mouth;
+    };
+    return a == b || (isNear(a) && isNear(b) && a.line == b.line);
+}
+
 /// The rim of the void one cutout's bearing rolls in, the void on the left. The tag of each curve is an
 /// index into `sides`.
 struct VoidRim {
@@ -34,12 +43,9 @@ struct VoidRim {
     std::vector<Doubt> doubts;
 };
 
-/// Which height of the kerfs is asked for.
-enum class KerfHeight { Below, InBand };
-
-/// The void is the cutout's faces and bores, all kerfs, and everything off the panel, inside `frame`.
+/// The void before trimming, as the trimming bit's bearing meets it: the cutout's faces and bores, all kerfs (below
+/// bored corners' kerfs: up to the bores' tangent points), and everything off the panel, inside `frame`.
 [[nodiscard]] VoidRim voidRim(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout,
-                              const Border& border, const std::vector<LaidKerf>& kerfs, KerfHeight height,
-                              const Box& frame);
+                              const Border& border, const std::vector<LaidKerf>& kerfs, const Frame& frame);
 
 }  // namespace kerfwall

@@ -48,8 +48,13 @@ std::optional<Border> toEdge(const SolvedCutout& cutout, const OutlinePiece& edg
                 continue;
             }
             const Gap gap = gapBetween(piece, edge);
-            // Between a wall and the edge its own cutout is open to there is air, not wood.
-            const bool air = cutout.open && isInside(cutout.opening, 0.5 * (gap.first + gap.second));
+            // Between a wall and the edge its own cutout is open to there is air, not wood; where the way between
+            // them runs along a wall, on one side of it.
+            constexpr double kBeside = 1e-6;  // mm
+            const Point middle = 0.5 * (gap.first + gap.second);
+            const Point beside = kBeside * unit(edge.to - edge.from);
+            const bool air =
+                cutout.open && (isInside(cutout.opening, middle + beside) || isInside(cutout.opening, middle - beside));
             if (!air) {
                 keepNearer(best, piece, edge);
             }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/oracle/exact_opening.h"
 
+#include "tests/oracle/exact_sets.h"
+
 #include <CGAL/Exact_predicates_exact_constructions_kernel.h>
 #include <CGAL/General_polygon_set_2.h>
 #include <CGAL/Gps_circle_segment_traits_2.h>
@@ -341,6 +343,50 @@ OpeningAnswer exactOpening(const OpeningQuestion& question) {
         if (piece.isArc) answer.arcLength += run;
     }
     return answer;
+}
+
+ExactSet exactFaces(const PlainCutout& cutout) { return facesOf(cutout); }
+
+ExactSet exactWood(const PlainLayout& layout, const PlainCutout& cutout) { return woodOf(layout, cutout); }
+
+ExactSet exactBands(const std::vector<PlainBand>& bands) {
+    std::vector<Polygon> polygons;
+    for (const PlainBand& band : bands)
+        if (band.s1 > band.s0) polygons.push_back(bandPolygon(band));
+    ExactSet set;
+    set.join(polygons.begin(), polygons.end());
+    return set;
+}
+
+ExactSet exactDiscs(const std::vector<PlainRound>& bores) {
+    ExactSet set;
+    for (const PlainRound& bore : bores) set.join(discAt(bore.centre, bore.radius));
+    return set;
+}
+
+ExactSet exactBox(Point low, Point high) { return ExactSet(boxPolygon(low, high)); }
+
+ExactSet exactGrown(const ExactSet& set, double radius) {
+    Sweep around(radius);
+    for (const Holed& part : partsOf(set)) around.along(part);
+    return joined(set, around.pieces());
+}
+
+ExactSet exactPartsOver(const ExactSet& set, const ExactSet& over, int* count) {
+    ExactSet kept;
+    if (count) *count = 0;
+    for (const Holed& part : partsOf(set)) {
+        if (areaOf(part) < kSliver || !over.do_intersect(part)) continue;
+        if (count) ++*count;
+        kept.join(part);
+    }
+    return kept;
+}
+
+double exactArea(const ExactSet& set) {
+    double area = 0;
+    for (const Holed& part : partsOf(set)) area += areaOf(part);
+    return area;
 }
 
 }  // namespace kerfwall::oracle

@@ -126,5 +126,13 @@ TEST(Distance, NoPairOfPlacesIsNearer) {
     }
 }
 
+// Expected from: pencil. Two stretches of one line at 45 degrees, 5 apart, each with its ends rounded to
+// doubles; where their lines cross is rounding alone, and once was taken for a crossing. (a fixed bug)
+TEST(Distance, StretchesOnOneLineDoNotCrossWhereTheyEnd) {
+    const Gap gap = gapBetween(straight({392.92893218813447, 205}, {325, 272.92893218813452}),
+                               straight({320, 277.92893218813452}, {321.46446609406723, 276.46446609406729}));
+    EXPECT_NEAR(gap.distance, 5, 1e-9);
+}
+
 }  // namespace
 }  // namespace kerfwall

@@ -57,6 +57,19 @@ TEST(PanelClip, WhatLiesOnThePanelStaysWhole) {  // Expected from: pencil, 40 x 
     EXPECT_TRUE(std::ranges::none_of(loops[0].edges, [](const auto& edge) { return edge.has_value(); }));
 }
 
+// Expected from: pencil. A region all round a block of 150 x 60, past every edge: the panel's border is its outer loop,
+// 600 long, and the block comes off.
+TEST(PanelClip, ARegionPastEveryEdgeGivesThePanelsBorderAsALoop) {
+    std::vector<Curve> sides = box(-20, -20, 220, 120).curves;
+    for (const Curve& side : reversed(box(20, 20, 170, 80)).curves) sides.push_back(side);
+    const auto loops = clipToPanel(joinToRim(std::move(sides)), panel200x100());
+    ASSERT_EQ(loops.size(), 2u);
+    EXPECT_NEAR(areaOf(loops[0]) + areaOf(loops[1]), 20000 - 9000, 1e-9);
+    double border = 0;
+    for (const Edge edge : {Edge::Bottom, Edge::Right, Edge::Top, Edge::Left}) border += alongEdge(loops[1], edge);
+    EXPECT_NEAR(border, 600, 1e-9);
+}
+
 TEST(PanelClip, WhatLiesOffThePanelIsGone) { EXPECT_TRUE(clipToPanel(box(210, 20, 290, 50), panel200x100()).empty()); }
 
 // Expected from: pencil. 60 of 110 lie on the panel: 60 x 50, closed along 50 of the left edge.

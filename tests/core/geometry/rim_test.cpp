@@ -104,5 +104,18 @@ TEST(Rim, ALoopTurnsOnceRoundWhatItHolds) {
     EXPECT_EQ(windingRound(about.closedRuns().at(0), {15, 0}), -1);
 }
 
+// Expected from: pencil. Half rounds of radius 3 about (0, 5) and (10, 5), the left one dented in, the right one swelling
+// out. (1.5, 6.5) and (11.5, 6.5) lie on the chords of their quarters: 2.12 from the centre, within the round.
+TEST(Rim, APlaceOnAChordIsWithinTheRound) {
+    const Rim shape = joinToRim({straight({0, 10}, {0, 8}), arcThrough({0, 5}, 3, {0, 8}, {0, 2}, false), straight({0, 2}, {0, 0}),
+                                 straight({0, 0}, {10, 0}), straight({10, 0}, {10, 2}), arcThrough({10, 5}, 3, {10, 2}, {10, 8}, true),
+                                 straight({10, 8}, {10, 10}), straight({10, 10}, {0, 10})});
+    const auto loop = shape.closedRuns().at(0);
+    EXPECT_EQ(windingRound(loop, {1.5, 6.5}), 0) << "in the dent";
+    EXPECT_EQ(windingRound(loop, {1.5, 3.5}), 0) << "in the dent";
+    EXPECT_EQ(windingRound(loop, {11.5, 6.5}), 1);
+    EXPECT_EQ(windingRound(loop, {11.5, 3.5}), 1);
+}
+
 }  // namespace
 }  // namespace kerfwall::test

@@ -15,13 +15,13 @@ constexpr double kBitRadius = 6.35;
 constexpr std::size_t kRail = 3;  // of the stock bench: blade 160
 
 /// The rim round the first cutout with kerfs of 3.2 all cut by the rail saw, in a frame 50 past the panel.
-VoidRim rimRound(Project project, KerfHeight height) {
+VoidRim rimRound(Project project) {
     setTools(project, 3.2, 2 * kBitRadius);
     const Arranged arranged = arrange(project);
     const std::vector<Border> borders{borderOf(project, arranged, arranged.cutouts.at(0), kBitRadius)};
     const auto kerfs =
         layKerfs(project, arranged, borders, std::vector<std::optional<std::size_t>>(arranged.lines.size(), kRail));
-    return voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, height, {{-50, -50}, {450, 300}});
+    return voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, frameOf({{-50, -50}, {450, 300}}));
 }
 
 /// How long the stretches of one kind are together, mm.
@@ -55,7 +55,7 @@ double voidArea(const VoidRim& made) {
 // Expected from: pencil. In a frame of 500 x 350 the blocks leave 175000 - (2 · 110 · 90 + 2 · 110 · 104
 // + 2 · 110 · 49.6 + 173.6 · 90 + 173.6 · 104) = 87729.6.
 TEST(VoidRim, AWindowsVoidIsWhatItsBlocksLeave) {
-    const VoidRim made = rimRound(windowProject(), KerfHeight::Below);
+    const VoidRim made = rimRound(windowProject());
     EXPECT_TRUE(made.doubts.empty());
     EXPECT_TRUE(made.rim.openEnds().empty());
     EXPECT_EQ(made.rim.loops().size(), 9u) << "the frame and eight blocks";
@@ -65,7 +65,7 @@ TEST(VoidRim, AWindowsVoidIsWhatItsBlocksLeave) {
 // Expected from: pencil. Walls 2 · 173.6 + 2 · 49.6; mouths beyond them along A and B 220 each, along C and D
 // 194 each, and as much on the kerfs' far sides; the edges less eight mouths of 3.2; the frame.
 TEST(VoidRim, EveryStretchKnowsWhatItIs) {
-    const VoidRim made = rimRound(windowProject(), KerfHeight::Below);
+    const VoidRim made = rimRound(windowProject());
     EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Wall), 446.4, 1e-9);
     EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Mouth), 828, 1e-9);
     EXPECT_NEAR(lengthOf(made, VoidSide::Kind::FarSide), 828, 1e-9);
@@ -80,7 +80,7 @@ TEST(VoidRim, EveryStretchKnowsWhatItIs) {
 TEST(VoidRim, AStoppedKerfEndsSquareWhereItsRoundReaches) {
     Project project = windowProject();
     project.lines[0].extent = Extent::Stopped;
-    const VoidRim made = rimRound(project, KerfHeight::Below);
+    const VoidRim made = rimRound(project);
     EXPECT_TRUE(made.doubts.empty());
     EXPECT_EQ(made.rim.loops().size(), 7u) << "two pairs of blocks hang together";
     EXPECT_NEAR(lengthOf(made, VoidSide::Kind::KerfEnd), 6.4, 1e-9);
@@ -94,25 +94,12 @@ TEST(VoidRim, AStoppedKerfEndsSquareWhereItsRoundReaches) {
 TEST(VoidRim, BelowTheKerfsABoresRoundIsWhole) {
     Project project = windowProject();
     project.cutouts[0].corners = {{"A", "C", 20, ""}};
-    const VoidRim made = rimRound(project, KerfHeight::Below);
+    const VoidRim made = rimRound(project);
     EXPECT_TRUE(made.doubts.empty());
     EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Bore), 10 * std::numbers::pi, 1e-9);
     EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Mouth), 828 - 110 - 90, 1e-9);
     const double spandrel = 400 - 100 * std::numbers::pi;
     EXPECT_NEAR(voidArea(made), 87729.6 - 3.2 * 110 - 3.2 * 90 - spandrel, 1e-6);
-}
-
-// Expected from: pencil. At the kerfs' height both run on through the bored corner, 3.2 = 20 - 16.8 inside the
-// round's tangents: of the quarter they leave asin(0.84) - acos(0.84). The walls end at the tangent points, so
-// between the other kerf and there, 16.8 on A and on C, it is the kerf's own mouth that stands.
-TEST(VoidRim, AtTheKerfsHeightTheyCutIntoTheBoresRound) {
-    Project project = windowProject();
-    project.cutouts[0].corners = {{"A", "C", 20, ""}};
-    const VoidRim made = rimRound(project, KerfHeight::InBand);
-    EXPECT_TRUE(made.doubts.empty());
-    EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Bore), 20 * (std::asin(0.84) - std::acos(0.84)), 1e-9);
-    EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Mouth), 828 + 2 * 16.8, 1e-9);
-    EXPECT_NEAR(lengthOf(made, VoidSide::Kind::Wall), 446.4 - 2 * 16.8, 1e-9);
 }
 
 }  // namespace

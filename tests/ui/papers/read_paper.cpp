@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QProcess>
 #include <QXmlStreamReader>
+#include <algorithm>
 
 #include "core/says/project_text.h"
 
@@ -65,6 +66,29 @@ std::vector<PageStroke> strokesOf(const QString& pdf) {
     }
     EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
     return strokes;
+}
+
+std::vector<double> sizesOf(const QString& pdf, const QString& words) {
+    std::vector<double> sizes;
+    QXmlStreamReader xml(outputOf(QStringLiteral("mutool"), {QStringLiteral("draw"), QStringLiteral("-F"),
+                                                             QStringLiteral("stext"), pdf}));
+    QString line;
+    double size = 0;
+    while (!xml.atEnd()) {
+        xml.readNext();
+        const QString name = xml.name().toString();
+        if (xml.isStartElement() && name == QLatin1String("page")) sizes.push_back(0);
+        if (xml.isStartElement() && name == QLatin1String("line")) line.clear();
+        if (xml.isStartElement() && name == QLatin1String("font")) {
+            size = xml.attributes().value(QLatin1String("size")).toDouble() * kMmPerPoint;
+        }
+        if (xml.isStartElement() && name == QLatin1String("char")) line += xml.attributes().value(QLatin1String("c"));
+        if (xml.isEndElement() && name == QLatin1String("line") && line.startsWith(words)) {
+            sizes.back() = std::max(sizes.back(), size);
+        }
+    }
+    EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+    return sizes;
 }
 
 QString textOf(const QString& pdf) {

@@ -28,6 +28,9 @@ struct PageStroke {
 /// All straight strokes of a PDF, by an independent reader.
 [[nodiscard]] std::vector<PageStroke> strokesOf(const QString& pdf);
 
+/// For each page of a PDF the largest font size, mm, of a line that begins with these words; 0 where none does.
+[[nodiscard]] std::vector<double> sizesOf(const QString& pdf, const QString& words);
+
 /// All of a PDF's texts.
 [[nodiscard]] QString textOf(const QString& pdf);
 
