@@ -225,7 +225,7 @@ Polygon bandPolygon(const PlainBand& band) {
     const Place b = from + Number(band.s1 / size) * along;
     const Kernel::Vector_2 side = band.left ? unitAlong(-run.y, run.x) : unitAlong(run.y, -run.x);
     // The near side lies on the line itself; widened there, needles of wood between two lines would lose their tips.
-    const Kernel::Vector_2 near = (isExact && !band.isDoubled ? 0 : -kFilm) * side;
+    const Kernel::Vector_2 near = (band.isDoubled ? -kFilm : 0) * side;
     const Kernel::Vector_2 far = (Number(band.width) + kFilm) * side;
     return band.left ? polygonOf({a + near, b + near, b + far, a + far})
                      : polygonOf({b + near, a + near, a + far, b + far});
