@@ -272,7 +272,8 @@ class RimBuilder {
         takeOutside(rim);
         keepInFrame(rim);
         if (rim.spans.empty()) return;
-        rim.spans = without(std::move(rim.spans), facesOn(rim));
+        const Spans onFaces = facesOn(rim);
+        rim.spans = without(std::move(rim.spans), onFaces);
         takeBands(rim);
         takeBores(rim);
         add(std::move(rim));
@@ -283,7 +284,8 @@ class RimBuilder {
                     kFacesOwner - 1, {}, {}, {VoidSide::Kind::PanelEdge, 0, 0, edge}};
         keepInFrame(rim);
         if (rim.spans.empty()) return;
-        rim.spans = without(std::move(rim.spans), facesOn(rim));
+        const Spans onFaces = facesOn(rim);
+        rim.spans = without(std::move(rim.spans), onFaces);
         takeBands(rim);
         takeBores(rim);
         add(std::move(rim));
