@@ -2,6 +2,8 @@
 // Layouts on which a search found the engine wrong in silence, each with the fewest lines that showed it.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/geometry/solve.h"
 #include "tests/oracle/drafts.h"
 #include "tests/oracle/judged.h"
@@ -77,16 +79,19 @@ TEST(FoundByFuzzing, AStoppedKerfAtTheEdgeEndsAtItsOneArc) {
     EXPECT_EQ(judged.verdict, Verdict::Agrees) << judged.why;
 }
 
-// Expected from: the exact route. The end of the sliver between A and B on C is 2e-4 mm, too short to count; where
-// A and B cross is 28 mm away and no place for the corner.
+// Expected from: pencil. A and B turn from one another by 1.5e-5 and cross at (30, 30); C crosses them near (30, 80)
+// and ends the sliver above it, 7.5e-4 mm wide: too short to count, and no reason for a corner 50 mm away.
 TEST(FoundByFuzzing, NearlyParallelNeighboursOfAStretchTooShortToCountMeetAtIt) {
-    Project project = emptyPanel(100, 100, Tools{12, 3, 254, 6});
-    addLine(project, "A", ByPoints{{1.27741273, 100}, {36.39034908, 0}}, Extent::Stopped);
-    addLine(project, "B", ByPoints{{1.27663905, 100}, {36.39070157, 0}});
-    addLine(project, "C", ByPoints{{76.0416666667, 0}, {0, 73}});
-    addCutout(project, {{10, 15}, {8.06585, 65.4839}, {12.2156, 68.8474}});
-    const Judgement judged = judge(project);
-    EXPECT_EQ(judged.verdict, Verdict::Agrees) << judged.why;
+    Project project = emptyPanel(100, 100, kTwelve);
+    addLine(project, "A", ByPoints{{30, 30}, {30, 130}});
+    addLine(project, "B", ByPoints{{30, 30}, {29.9985, 130}});
+    addLine(project, "C", ByOffset{Edge::Bottom, 80});
+    addCutout(project, {{10, 10}, {10, 90}, {29.9995, 90}});
+    const std::vector<Corner> corners = solve(project).cutouts[0].corners;
+    EXPECT_TRUE(std::ranges::any_of(corners, [](const Corner& corner) {
+        return distance(corner.point, {30, 80}) < 0.001;
+    }));
+    EXPECT_EQ(judge(project).verdict, Verdict::Agrees) << judge(project).why;
 }
 
 }  // namespace
