@@ -20,9 +20,10 @@ namespace {
 /// What is said where a gap lies on the border of a decision: which tool's diameter it is as wide as.
 void doubtNearBorders(const World& world, const ArrangedCutout& cutout, double radius, const RolledOpening& rolled,
                       const std::string& tool, SolvedCutout& solved) {
-    if (!isNearBorder(world, cutout, radius, rolled)) return;
-    solved.doubts.push_back({solved.widestAt, "a gap in this cutout is within a millionth of a millimetre of " + tool +
-                                                  " diameter; widen it or narrow it by 0.1 mm."});
+    const auto gap = gapNearBorder(world, cutout, radius, rolled);
+    if (!gap) return;
+    solved.doubts.push_back({*gap, "a gap is within a millionth of a millimetre of " + tool +
+                                       " diameter here; widen it or narrow it by 0.1 mm."});
 }
 
 std::vector<LostWall> lostWalls(const SolvedCutout& solved, const Arranged& arranged, const Project& project,

@@ -296,7 +296,7 @@ class RimBuilder {
         for (const Spandrel& bore : m_spandrels) {
             const Point start = m_border.corners[bore.corner].firstTangent - bore.centre;
             const Curve whole = arc(bore.centre, bore.radius, std::atan2(start.y, start.x), kTurn, true);
-            for (const auto& [a, b] : woodOn(whole)) {
+            for (const auto& [a, b] : woodOn(bore, whole)) {
                 if ((b - a) * bore.radius < kBite) continue;
                 Curve piece = whole.part(a, b);
                 piece.tag = m_sides.size();
@@ -306,8 +306,22 @@ class RimBuilder {
         }
     }
 
+    /// The bore a place on a circle is the rim of. Where two bores are one circle, as round the end of a slot, that
+    /// is the one in whose corner the place lies.
+    [[nodiscard]] const Spandrel* ownerOf(const Spandrel& bore, Point place) const {
+        const Spandrel* first = nullptr;
+        for (const Spandrel& other : m_spandrels) {
+            const bool same = distance(other.centre, bore.centre) < kSameSide &&
+                              std::abs(other.radius - bore.radius) < kSameSide;
+            if (!same) continue;
+            if (isWithin(other.triangle.bounds, place, 0)) return &other;
+            if (!first) first = &other;
+        }
+        return first;
+    }
+
     /// The stretches of a bore's circle beyond which wood stands.
-    [[nodiscard]] Spans woodOn(const Curve& circle) const {
+    [[nodiscard]] Spans woodOn(const Spandrel& bore, const Curve& circle) const {
         std::vector<double> marks{0, circle.size};
         const auto mark = [&](const ConvexPart& part) {
             for (const HalfPlane& half : part.bounds) meetLine(circle, half.origin, half.direction, marks);
@@ -315,14 +329,15 @@ class RimBuilder {
         for (const ConvexPart& face : m_faces) mark(face);
         for (const ConvexPart& part : m_outside) mark(part);
         for (const auto& [part, kerf] : m_bands) mark(part);
-        for (const Spandrel& bore : m_spandrels) {
-            mark(bore.triangle);
-            if (bore.centre != circle.centre) meetCircle(circle, bore.centre, bore.radius, marks);
+        for (const Spandrel& other : m_spandrels) {
+            mark(other.triangle);
+            if (other.centre != circle.centre) meetCircle(circle, other.centre, other.radius, marks);
         }
         std::ranges::sort(marks);
         Spans wood;
         for (std::size_t i = 0; i + 1 < marks.size(); ++i) {
-            if (!isFree(circle.at((marks[i] + marks[i + 1]) / 2))) addSpan(wood, marks[i], marks[i + 1]);
+            const Point middle = circle.at((marks[i] + marks[i + 1]) / 2);
+            if (!isFree(middle) && ownerOf(bore, middle) == &bore) addSpan(wood, marks[i], marks[i + 1]);
         }
         return wood;
     }

@@ -40,6 +40,20 @@ RolledOpening rolledAgain(const World& world, const ArrangedCutout& cutout, cons
     return proved(std::move(found), guide, use.cutter / 2, panel);
 }
 
+constexpr double kRimChange = 0.001;  // mm
+
+/// Where a disc had room that a larger one has not: a place on its room's rim far from the other's.
+Point lostPlace(const Room& smaller, const Room& larger) {
+    for (const Curve& curve : smaller.chosen.curves) {
+        const Point place = curve.at(curve.size / 2);
+        const bool kept = std::ranges::any_of(larger.chosen.curves, [&](const Curve& other) {
+            return distanceTo(other, place) < kRimChange;
+        });
+        if (!kept) return place;
+    }
+    return smaller.chosen.curves.empty() ? Point{} : smaller.chosen.curves.front().from;
+}
+
 }  // namespace
 
 bool worksAsTrimmed(const UseAnswer& use, double bitRadius) {
@@ -54,17 +68,17 @@ RolledOpening workOpening(const World& world, const ArrangedCutout& cutout, cons
     return openingWithin(world, cutout, border, use.guide / 2, use.cutter / 2);
 }
 
-bool isNearBorder(const World& world, const ArrangedCutout& cutout, double radius, const RolledOpening& rolled) {
+std::optional<Point> gapNearBorder(const World& world, const ArrangedCutout& cutout, double radius,
+                                   const RolledOpening& rolled) {
     const Room& room = rolled.opening.room;
     for (const double shift : {-kDoubt, kDoubt}) {
         const Room other = roomOf(rolled.rim, radius + shift, cutout.faces, world.project.panel);
         const double allowed = 1e-4 + 10 * kDoubt * (room.perimeter + other.perimeter);
-        constexpr double kRimChange = 0.001;
         const bool steady = std::abs(other.area - room.area) <= allowed &&
                             std::abs(other.perimeter - room.perimeter) <= kRimChange;
-        if (!steady || other.parts != room.parts) return true;
+        if (!steady || other.parts != room.parts) return shift < 0 ? lostPlace(other, room) : lostPlace(room, other);
     }
-    return false;
+    return std::nullopt;
 }
 
 }  // namespace kerfwall

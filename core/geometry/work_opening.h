@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
+
 #include "core/geometry/reach.h"
 
 namespace kerfwall {
@@ -19,10 +21,10 @@ namespace kerfwall {
 [[nodiscard]] RolledOpening workOpening(const World& world, const ArrangedCutout& cutout,
                                         const Border& border, const UseAnswer& use, double bitRadius);
 
-/// Rolls discs a nanometre smaller and larger: true where that changes the room they have by more than its
-/// rim times the nanometre, or its rim by a thousandth of a millimetre (a slot as wide as the disc gives room
-/// without area): a gap lies on the border of a decision.
-[[nodiscard]] bool isNearBorder(const World& world, const ArrangedCutout& cutout, double radius,
-                                const RolledOpening& rolled);
+/// Rolls discs a nanometre smaller and larger: the place of a gap on the border of a decision, where that changes the
+/// room they have by more than its rim times the nanometre, or its rim by a thousandth of a millimetre (a slot as
+/// wide as the disc gives room without area).
+[[nodiscard]] std::optional<Point> gapNearBorder(const World& world, const ArrangedCutout& cutout, double radius,
+                                                 const RolledOpening& rolled);
 
 }  // namespace kerfwall

@@ -22,7 +22,7 @@ double toTenth(double mm) { return std::round(mm * 10) / 10; }
 
 class Draft {
   public:
-    explicit Draft(std::uint64_t seed) : m_dice(seed) {
+    Draft(std::uint64_t seed, Grid grid) : m_dice(seed), m_grid(grid) {
         Panel& panel = project.panel;
         panel.width = m_dice.tenths(260, 420);
         panel.height = m_dice.tenths(200, 320);
@@ -56,7 +56,7 @@ class Draft {
         line.cut = cut;
         line.saw = project.bench->saws[static_cast<std::size_t>(m_dice.between(0, 2))].id;
         line.extent = m_dice.chance(50) ? Extent::Through : Extent::Auto;
-        p = {toTenth(p.x), toTenth(p.y)};
+        p = {onGrid(p.x), onGrid(p.y)};
         const double half = std::round(degrees * 2) / 2;
         if (half == 0 && m_dice.chance(50))
             line.place = ByOffset{Edge::Bottom, p.y};
@@ -66,7 +66,7 @@ class Draft {
             line.place = ByAngle{Edge::Bottom, half, p};
         else {
             const double a = degrees * std::numbers::pi / 180;
-            line.place = ByPoints{p, {toTenth(p.x + 100 * std::cos(a)), toTenth(p.y + 100 * std::sin(a))}};
+            line.place = ByPoints{p, {onGrid(p.x + 100 * std::cos(a)), onGrid(p.y + 100 * std::sin(a))}};
         }
         project.lines.push_back(line);
         return project.lines.size() - 1;
@@ -110,7 +110,12 @@ class Draft {
     Project project;
 
   private:
+    [[nodiscard]] double onGrid(double mm) const {
+        return m_grid == Grid::Tenths ? toTenth(mm) : std::round(mm * 64 / 25.4) * 25.4 / 64;
+    }
+
     Dice m_dice;
+    Grid m_grid;
 };
 
 void beside(Draft& draft, Point c, double far) {
@@ -281,9 +286,9 @@ std::string kindName(LayoutKind kind) {
     return kNames[static_cast<std::size_t>(kind)];
 }
 
-SeededLayout seededLayout(LayoutKind kind, std::uint64_t seed) {
+SeededLayout seededLayout(LayoutKind kind, std::uint64_t seed, Grid grid) {
     for (std::uint64_t attempt = 0;; ++attempt) {
-        Draft draft(seed * 1000003 + static_cast<std::uint64_t>(kind) * 7919 + attempt * 15485863);
+        Draft draft(seed * 1000003 + static_cast<std::uint64_t>(kind) * 7919 + attempt * 15485863, grid);
         draw(draft, kind);
         if (isFit(draft.project, kind)) return {kind, seed, draft.project};
     }

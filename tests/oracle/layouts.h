@@ -18,7 +18,10 @@ struct SeededLayout {
     Project project;
 };
 
-/// A layout drawn from `seed`: the same on every machine. Decimals on a 0.1 mm grid, half degrees, three
+/// What a maker reads places off: a rule in tenths of a millimetre, or in 64ths of an inch.
+enum class Grid { Tenths, Inches };
+
+/// A layout drawn from `seed`: the same on every machine. Places on a grid, half degrees, three
 /// guide rails of different kerfs so that every line's kerf is known, a bit of 6 to 19 mm.
 /// Convex    one face of 3 to 8 lines, lines beside it that bound nothing, marks across it
 /// Joined    2 to 5 neighbouring faces, inward corners
@@ -28,6 +31,6 @@ struct SeededLayout {
 /// Stopped   as Convex or Joined, most kerfs stopped
 /// Several   2 to 4 cutouts, the kerfs of each running through the others' walls
 /// Crossed   one cutout crossed by lines that a second one owns at shallow angles
-[[nodiscard]] SeededLayout seededLayout(LayoutKind kind, std::uint64_t seed);
+[[nodiscard]] SeededLayout seededLayout(LayoutKind kind, std::uint64_t seed, Grid grid = Grid::Tenths);
 
 }  // namespace kerfwall::oracle

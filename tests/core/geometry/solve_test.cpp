@@ -82,6 +82,29 @@ TEST(Solve, AnOpenCutoutHasNoRoundsAtItsMouth) {
     EXPECT_EQ(open.opening.bounds.high.x, 400);
 }
 
+// Expected from: pencil. A slot with full-round ends: bored to half its width, both bores of an end are one circle,
+// and the end wall is gone. 180 x 56 less four corners of (1 - pi / 4) 28².
+TEST(Solve, ASlotBoredToHalfItsWidthHasFullRoundEnds) {
+    for (const bool inKerfs : {false, true}) {
+        Project project = windowProject();
+        project.cutouts[0].corners = {{"A", "C", 28, ""}, {"C", "B", 28, ""}, {"B", "D", 28, ""}, {"D", "A", 28, ""}};
+        project.use.byBush = true;
+        project.use.bush = 16;
+        project.use.bit = 8;
+        project.use.inKerfs = inKerfs;
+        const Solved solved = solve(project);
+        ASSERT_TRUE(solved.troubles.empty());
+        const SolvedCutout& slot = solved.cutouts.at(0);
+        EXPECT_TRUE(slot.doubts.empty());
+        EXPECT_NEAR(slot.opening.area, 10080 - (4 - kPi) * 28 * 28, 1e-9);
+        // Clear of the kerfs every side moves in by 8 - 4.
+        if (!inKerfs) {
+            EXPECT_NEAR(slot.work.area, 172 * 48 - (4 - kPi) * 24 * 24, 1e-9);
+        }
+        for (const Corner& corner : slot.corners) EXPECT_EQ(corner.regime, Regime::Bored);
+    }
+}
+
 // Expected from: pencil. Bored round to 20 at one corner: that corner loses (1 - pi / 4) 400 instead.
 TEST(Solve, ABoredCornerKeepsTheBoresRound) {
     Project project = windowProject();
