@@ -5,6 +5,7 @@
 
 #include "core/geometry/angle.h"
 #include "core/geometry/edge_name.h"
+#include "core/geometry/tolerance.h"
 
 namespace kerfwall {
 namespace {
@@ -23,6 +24,17 @@ const BoredCorner* boreAt(const Cutout& cutout, const LineId& a, const LineId& b
     return found == cutout.corners.end() ? nullptr : &*found;
 }
 
+/// Where two runs meet. With a run too short to count between them that is where their lines cross, or, if those
+/// run so flat that they cross elsewhere, the middle of that run.
+Point meetingOf(Point end, Point in, Point start, Point out) {
+    if (end == start) return end;
+    const Point middle = 0.5 * (end + start);
+    const double turned = cross(in, out);
+    if (turned == 0) return middle;
+    const Point met = end + (cross(start - end, out) / turned) * in;
+    return distance(met, middle) < 10 * kShortestWall ? met : middle;
+}
+
 Corner cornerBetween(const Project& project, const Arranged& arranged, const BorderRun& first,
                      const BorderRun& second, const Cutout& cutout, double bitRadius) {
     Corner corner;
@@ -30,11 +42,8 @@ Corner cornerBetween(const Project& project, const Arranged& arranged, const Bor
     corner.second = lineId(project, arranged, *second.on.line);
     const Point in = directionOf(first, arranged);
     const Point out = directionOf(second, arranged);
-    // Where a run too short to count lay between them, the corner is where the two lines cross.
     const double turned = cross(in, out);
-    corner.point = first.to == second.from || turned == 0
-                       ? first.to
-                       : first.to + (cross(second.from - first.to, out) / turned) * in;
+    corner.point = meetingOf(first.to, in, second.from, out);
     corner.angle = 180 - degrees(std::atan2(turned, dot(in, out)));
     if (corner.angle >= 180) return corner;
     corner.radius = bitRadius;

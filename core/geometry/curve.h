@@ -65,6 +65,12 @@ struct Rim {
     [[nodiscard]] std::vector<std::vector<Curve>> closedRuns() const;   ///< the same, as curves
     /// Where a run longer than kJoin breaks off; shorter ones are rounding dust.
     [[nodiscard]] std::vector<std::size_t> openEnds() const;
+    /// The rim without that dust: a disc is not to rest on it.
+    [[nodiscard]] Rim withoutStubs() const;
+    [[nodiscard]] double lengthOf(const std::vector<std::size_t>& run) const;  ///< mm
+
+  private:
+    [[nodiscard]] std::vector<std::vector<std::size_t>> openRuns() const;
 };
 
 /// Joins curves end to start, nearest first, within kJoin. Where several meet in one point each goes on

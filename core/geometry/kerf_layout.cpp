@@ -86,7 +86,11 @@ LaidKerf stoppedKerf(const WallEnd& low, const WallEnd& high, double length, dou
     const double reach = reachOfRound(blade, depth, std::max(0.0, depth - kBearingAboveFloor));
     double from = low.open ? 0 : low.at;
     double to = high.open ? length : high.at;
-    if (from > to) from = to = (from + to) / 2;
+    if (from > to) {
+        // Arcs that overlap share the middle; at the panel's edge there is no arc to share with.
+        const double met = low.open ? to : high.open ? from : (from + to) / 2;
+        from = to = met;
+    }
     LaidKerf laid;
     laid.kerf.stopped = true;
     laid.kerf.fullFrom = std::clamp(from, 0.0, length);

@@ -155,6 +155,9 @@ Opening openingOf(const VoidRim& rim, double room, double sweep, const std::vect
         opening.doubts.push_back({gap, "the outline of the opening could not be closed here."});
     }
     opening.swept = reversed(grown.rim);
+    for (const Point& touch : touchesOf(opening.swept, project.panel)) {
+        opening.doubts.push_back({touch, "the opening comes to a point at the panel's edge here; move one of the lines by 0.1 mm."});
+    }
 
     const auto sourceOf = [&](const Curve& piece) {
         const Track::Rest& rest = grown.rests[piece.tag];

@@ -5,6 +5,7 @@
 #include <array>
 #include <limits>
 
+#include "core/geometry/edge_place.h"
 #include "core/geometry/tolerance.h"
 
 namespace kerfwall {
@@ -38,6 +39,12 @@ class PanelBorder {
         if (place <= c[2]) return {m_width, place - c[1]};
         if (place <= c[3]) return {c[3] - place, m_height};
         return {0, c[4] - place};
+    }
+    [[nodiscard]] Point headingAt(double place) const {
+        const auto c = corners();
+        std::size_t edge = 0;
+        while (edge < 3 && place >= c[edge + 1]) ++edge;
+        return edgeHeading(kEdges[edge]);
     }
     /// Adds the way along the border from one place on, `ahead` mm anticlockwise, to a loop.
     void follow(double from, double ahead, ClippedLoop& loop) const {
@@ -108,8 +115,10 @@ bool splitToChains(const Rim& rim, const std::vector<std::size_t>& loop, const P
     for (const std::size_t i : loop) {
         const Curve& curve = rim.curves[i];
         const auto kept = stretchesOn(panel, curve);
-        cut = cut || kept.size() != 1 || kept.front() != std::pair{0.0, curve.size};
-        for (const auto& [a, b] : kept) pieces.push_back({curve.part(a, b), open && a == 0});
+        // A run that only touches the border parts there: what lies on either side may be two regions.
+        const bool touches = !isOnPanel(panel, curve.from, kOnEdge);
+        cut = cut || touches || kept.size() != 1 || kept.front() != std::pair{0.0, curve.size};
+        for (const auto& [a, b] : kept) pieces.push_back({curve.part(a, b), open && a == 0 && !touches});
         open = !kept.empty() && kept.back().second == curve.size;
     }
     if (!cut) {
@@ -139,9 +148,13 @@ double wayAhead(const Chain& chain, const Chain& other, const PanelBorder& borde
     if (ahead > border.whole() / 2) ahead -= border.whole();
     if (ahead < -border.whole() / 2) ahead += border.whole();
     if (std::abs(ahead) < kSamePlace) {
-        const Curve& arriving = chain.curves.back();
-        const Point back = -1.0 * arriving.tangentAt(arriving.size);
-        return cross(back, other.curves.front().tangentAt(0)) < 0 ? 0 : border.whole();
+        const Point in = chain.curves.back().tangentAt(chain.curves.back().size);
+        const Point out = other.curves.front().tangentAt(0);
+        const double turn = cross(in, out);
+        constexpr double kStraightOn = 1e-9;
+        const bool grazes = std::abs(turn) < kStraightOn && dot(in, out) > 0;
+        const bool goesOn = grazes ? dot(in, border.headingAt(chain.ends)) > 0 : turn > 0;
+        return goesOn ? 0 : border.whole();
     }
     return ahead < 0 ? ahead + border.whole() : ahead;
 }
@@ -203,6 +216,24 @@ std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel) {
         clipped.push_back(std::move(loop));
     }
     return clipped;
+}
+
+std::vector<Point> touchesOf(const Rim& rim, const Panel& panel) {
+    constexpr double kBeside = 10 * kDoubt;  // mm along the rim from the place that is looked at
+    std::vector<Point> touches;
+    for (const auto& loop : rim.closedRuns()) {
+        for (std::size_t i = 0; i < loop.size(); ++i) {
+            const Curve& arriving = loop[i];
+            const Curve& leaving = loop[(i + 1) % loop.size()];
+            if (isOnPanel(panel, leaving.from, kDoubt) || !isOnPanel(panel, leaving.from, -kDoubt)) continue;
+            const auto beside = [](const Curve& curve) { return curve.size * std::min(0.5, kBeside / curve.lengthInMm()); };
+            if (isOnPanel(panel, arriving.at(arriving.size - beside(arriving)), kOnEdge) &&
+                isOnPanel(panel, leaving.at(beside(leaving)), kOnEdge)) {
+                touches.push_back(leaving.from);
+            }
+        }
+    }
+    return touches;
 }
 
 std::vector<std::vector<std::size_t>> regionsOf(const std::vector<std::vector<Curve>>& loops) {

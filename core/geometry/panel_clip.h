@@ -20,6 +20,10 @@ struct ClippedLoop {
 /// that holds the panel's whole border gives the border as a loop.
 [[nodiscard]] std::vector<ClippedLoop> clipToPanel(const Rim& rim, const Panel& panel);
 
+/// Places where a rim comes from the panel to within kDoubt of its edge and turns back: whether two regions part there
+/// is not to be told.
+[[nodiscard]] std::vector<Point> touchesOf(const Rim& rim, const Panel& panel);
+
 /// Loops gathered into regions: an outer loop first, then the holes in it. Dust is left out.
 [[nodiscard]] std::vector<std::vector<std::size_t>> regionsOf(const std::vector<std::vector<Curve>>& loops);
 

@@ -95,18 +95,51 @@ std::vector<std::vector<Curve>> Rim::closedRuns() const {
 }
 
 std::vector<std::size_t> Rim::openEnds() const {
+    std::vector<std::size_t> ends;
+    for (const auto& run : openRuns()) {
+        if (lengthOf(run) > kJoin) ends.push_back(run.back());
+    }
+    return ends;
+}
+
+Rim Rim::withoutStubs() const {
+    std::vector<bool> isStub(curves.size(), false);
+    for (const auto& run : openRuns()) {
+        if (lengthOf(run) > kJoin) continue;
+        for (const std::size_t i : run) isStub[i] = true;
+    }
+    std::vector<std::size_t> placeOf(curves.size(), kOpenEnd);
+    Rim kept;
+    for (std::size_t i = 0; i < curves.size(); ++i) {
+        if (isStub[i]) continue;
+        placeOf[i] = kept.curves.size();
+        kept.curves.push_back(curves[i]);
+    }
+    for (std::size_t i = 0; i < curves.size(); ++i) {
+        if (!isStub[i]) kept.next.push_back(next[i] == kOpenEnd ? kOpenEnd : placeOf[next[i]]);
+    }
+    return kept;
+}
+
+std::vector<std::vector<std::size_t>> Rim::openRuns() const {
     std::vector<std::size_t> before(next.size(), kOpenEnd);
     for (std::size_t i = 0; i < next.size(); ++i) {
         if (next[i] != kOpenEnd) before[next[i]] = i;
     }
-    std::vector<std::size_t> ends;
+    std::vector<std::vector<std::size_t>> runs;
     for (std::size_t i = 0; i < next.size(); ++i) {
         if (next[i] != kOpenEnd) continue;
-        double run = 0;
-        for (std::size_t at = i; at != kOpenEnd && run <= kJoin; at = before[at]) run += curves[at].lengthInMm();
-        if (run > kJoin) ends.push_back(i);
+        runs.emplace_back();
+        for (std::size_t at = i; at != kOpenEnd; at = before[at]) runs.back().push_back(at);
+        std::ranges::reverse(runs.back());
     }
-    return ends;
+    return runs;
+}
+
+double Rim::lengthOf(const std::vector<std::size_t>& run) const {
+    double length = 0;
+    for (const std::size_t i : run) length += curves[i].lengthInMm();
+    return length;
 }
 
 Rim joinToRim(std::vector<Curve> curves) {

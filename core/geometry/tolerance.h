@@ -16,6 +16,10 @@ inline constexpr double kSameSide = 1e-11;
 /// A border of a decision this close is not guessed: 1 nm. (design of the engine)
 inline constexpr double kDoubt = 1e-6;
 
+/// Lines that turn from one another by less, in radians, leave a tip of wood whose end rounding moves by 1e-6 mm
+/// and more: where they face one another within kDoubt it is not guessed.
+inline constexpr double kNearlyParallel = 1e-8;
+
 /// How much nearer than its radius a disc's centre must come to a wall to count as stopped by it:
 /// above rounding error, below the smallest step that must be told apart (1e-9).
 inline constexpr double kBite = 1e-10;

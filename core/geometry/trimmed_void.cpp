@@ -234,7 +234,10 @@ class TrimmedVoid {
         }
     }
     void takeSwept(RimLine& line) const {
-        if (!line.spans.empty()) line.spans = without(std::move(line.spans), m_swept.coverOn(line));
+        if (line.spans.empty()) return;
+        // First, and by itself: whether a move out of the line comes before its neighbour is the compiler's choice.
+        const Spans covered = m_swept.coverOn(line);
+        line.spans = without(std::move(line.spans), covered);
     }
     static void take(RimLine& line, const Cover& cover) {
         if (cover.span) takeOut(line.spans, cover.span->first, cover.span->second);

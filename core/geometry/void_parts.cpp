@@ -11,31 +11,42 @@ namespace kerfwall {
 Cover coverOf(const RimLine& line, const ConvexPart& part) {
     double from = -kEverywhere;
     double to = kEverywhere;
+    // The same without sides that nearly face the line: wood thinner than kDoubt may stand on either side of them.
+    double wideFrom = -kEverywhere;
+    double wideTo = kEverywhere;
+    std::optional<std::pair<double, double>> near;
     bool outside = false;
-    bool doubtful = false;
     constexpr double kParallel = 1e-13;
     for (const HalfPlane& half : part.bounds) {
         const double slope = cross(half.direction, line.along);
         const double level = cross(half.direction, line.origin - half.origin);
+        const bool facing = dot(half.direction, line.along) < 0;
         if (std::abs(slope) > kParallel) {
             const double at = -level / slope;
             if (slope > 0) from = std::max(from, at);
             else to = std::min(to, at);
+            if (facing && std::abs(slope) < kNearlyParallel) {
+                const double thin = kDoubt / std::abs(slope);
+                near = {at - thin, at + thin};
+            } else {
+                (slope > 0 ? wideFrom : wideTo) = slope > 0 ? std::max(wideFrom, at) : std::min(wideTo, at);
+            }
             continue;
         }
-        const bool facing = dot(half.direction, line.along) < 0;
         if (std::abs(level) <= kSameSide) {
             // Facing: no wood between them. The same way: one of the two keeps the rim.
             if (!facing && part.owner >= line.owner) return {};
             continue;
         }
-        doubtful = doubtful || (facing && std::abs(level) < kDoubt);
+        if (facing && std::abs(level) < kDoubt) near = {-kEverywhere, kEverywhere};
         outside = outside || level < 0;
     }
     Cover cover;
-    if (!(from < to)) return cover;
-    if (doubtful) cover.doubtful = {from, to};
-    if (!outside) cover.span = {from, to};
+    if (near) {
+        const std::pair doubtful{std::max(wideFrom, near->first), std::min(wideTo, near->second)};
+        if (doubtful.first < doubtful.second) cover.doubtful = doubtful;
+    }
+    if (from < to && !outside) cover.span = {from, to};
     return cover;
 }
 

@@ -40,6 +40,12 @@ class RimBuilder {
         for (const std::size_t end : made.rim.openEnds()) {
             made.doubts.push_back({made.rim.curves[end].to, "the walls left by the kerfs could not be closed here."});
         }
+        made.rim = made.rim.withoutStubs();
+        for (const auto& loop : made.rim.loops()) {
+            if (made.rim.lengthOf(loop) > kJoin) continue;
+            made.doubts.push_back({made.rim.curves[loop.front()].to,
+                                   "the kerfs leave a crumb of wood too small to tell here; move one of the lines by 0.1 mm."});
+        }
         return made;
     }
 
@@ -65,9 +71,10 @@ class RimBuilder {
         for (std::size_t i = 0; i < m_border.corners.size(); ++i) {
             const Corner& corner = m_border.corners[i];
             if (corner.regime != Regime::Bored) continue;
-            const Point in = unit(corner.point - corner.firstTangent);
-            const Point out = unit(corner.secondTangent - corner.point);
-            const Point chord = unit(corner.firstTangent - corner.secondTangent);
+            // From the lines, not from the tangent points: at a flat corner those are one place.
+            const Point in = headingOf(i, &Wall::endCorner);
+            const Point out = headingOf(i, &Wall::startCorner);
+            const Point chord = -1.0 * unit(in + out);
             Spandrel spandrel;
             spandrel.corner = i;
             spandrel.triangle.bounds = {{corner.point, in}, {corner.point, out}, {corner.secondTangent, chord}};
@@ -75,6 +82,14 @@ class RimBuilder {
             spandrel.radius = corner.radius;
             m_spandrels.push_back(std::move(spandrel));
         }
+    }
+
+    /// The border's heading along the wall that has this corner at that end.
+    [[nodiscard]] Point headingOf(std::size_t corner, std::optional<std::size_t> Wall::*end) const {
+        const auto wall = std::ranges::find(m_border.walls, std::optional(corner), end);
+        const auto onLine = [&](const ArrangedLine& line) { return m_project.lines[line.index].id == wall->line; };
+        const Point along = std::ranges::find_if(m_arranged.lines, onLine)->direction;
+        return wall->waste == Side::Left ? along : -1.0 * along;
     }
 
     /// The stretches of a line on the faces, without what bores leave standing.
@@ -257,7 +272,8 @@ class RimBuilder {
         takeOutside(rim);
         keepInFrame(rim);
         if (rim.spans.empty()) return;
-        rim.spans = without(std::move(rim.spans), facesOn(rim));
+        const Spans onFaces = facesOn(rim);
+        rim.spans = without(std::move(rim.spans), onFaces);
         takeBands(rim);
         takeBores(rim);
         add(std::move(rim));
@@ -268,7 +284,8 @@ class RimBuilder {
                     kFacesOwner - 1, {}, {}, {VoidSide::Kind::PanelEdge, 0, 0, edge}};
         keepInFrame(rim);
         if (rim.spans.empty()) return;
-        rim.spans = without(std::move(rim.spans), facesOn(rim));
+        const Spans onFaces = facesOn(rim);
+        rim.spans = without(std::move(rim.spans), onFaces);
         takeBands(rim);
         takeBores(rim);
         add(std::move(rim));

@@ -28,7 +28,7 @@ constexpr double kSliver = 1e-7;     // mm²: what fractions for unit normals le
 constexpr double kSameSpot = 1e-10;  // mm: discs nearer than this are one
 constexpr double kSharp = 1e-12;     // mm: a corner known better than this needs no long arithmetic
 constexpr double kNoTurn = 1e-9;     // radians: an arc its end discs cover
-constexpr double kFilm = 1e-11;      // mm a kerf is widened on both sides: sides that coincide leave no film of wood
+constexpr double kFilm = 1e-11;      // mm a kerf is widened on its far side: sides that coincide leave no film of wood
 constexpr double kInside = 1e-9;     // mm inside the panel's edge at which the sweep is cut off: fractions
                                      // for unit normals leave films along the edge that join its pieces
 
@@ -218,11 +218,14 @@ class Sweep {
 Polygon bandPolygon(const PlainBand& band) {
     const Point run = band.to - band.from;
     const double size = length(run);
-    const Kernel::Vector_2 along = place(band.to) - place(band.from);
-    const Place a = place(band.from) + Number(band.s0 / size) * along;
-    const Place b = place(band.from) + Number(band.s1 / size) * along;
+    const bool isExact = !band.exactEnds.empty();
+    const Place from = isExact ? place(band.exactEnds.front()) : place(band.from);
+    const Kernel::Vector_2 along = (isExact ? place(band.exactEnds.back()) : place(band.to)) - from;
+    const Place a = from + Number(band.s0 / size) * along;
+    const Place b = from + Number(band.s1 / size) * along;
     const Kernel::Vector_2 side = band.left ? unitAlong(-run.y, run.x) : unitAlong(run.y, -run.x);
-    const Kernel::Vector_2 near = -kFilm * side;
+    // The near side lies on the line itself; widened there, needles of wood between two lines would lose their tips.
+    const Kernel::Vector_2 near = (band.isDoubled ? -kFilm : 0) * side;
     const Kernel::Vector_2 far = (Number(band.width) + kFilm) * side;
     return band.left ? polygonOf({a + near, b + near, b + far, a + far})
                      : polygonOf({b + near, a + near, a + far, b + far});
@@ -264,12 +267,22 @@ Set woodOf(const PlainLayout& layout, const PlainCutout& cutout) {
     return wood;
 }
 
+// True where they have more than a border in common: borders are rounded.
+bool isOver(const Set& drawn, const Holed& part) {
+    if (!drawn.do_intersect(part)) return false;
+    Set both(part);
+    both.intersection(drawn);
+    double area = 0;
+    for (const Holed& piece : partsOf(both)) area += areaOf(piece);
+    return area > kSliver;
+}
+
 // Two parts that meet only outside the panel are two.
 int partsOnPanel(const Holed& room, const PlainLayout& layout, const Set& drawn) {
     Set onPanel(room);
     onPanel.intersection(boxPolygon({0, 0}, {layout.width, layout.height}));
     int parts = 0;
-    for (const Holed& part : partsOf(onPanel)) parts += areaOf(part) > kSliver && drawn.do_intersect(part) ? 1 : 0;
+    for (const Holed& part : partsOf(onPanel)) parts += areaOf(part) > kSliver && isOver(drawn, part) ? 1 : 0;
     return parts;
 }
 
@@ -304,7 +317,7 @@ OpeningAnswer exactOpening(const OpeningQuestion& question) {
     Set reached;
     Sweep aroundRoom(question.dilate);
     for (const Holed& part : partsOf(room)) {
-        if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;
+        if (areaOf(part) < kSliver || !isOver(drawn, part)) continue;
         answer.parts += partsOnPanel(part, layout, drawn);
         reached.join(part);
         aroundRoom.along(part);
@@ -314,7 +327,7 @@ OpeningAnswer exactOpening(const OpeningQuestion& question) {
     opening.intersection(boxPolygon({kInside, kInside}, {layout.width - kInside, layout.height - kInside}));
 
     for (const Holed& part : partsOf(opening)) {
-        if (areaOf(part) < kSliver || !drawn.do_intersect(part)) continue;
+        if (areaOf(part) < kSliver || !isOver(drawn, part)) continue;
         answer.area += areaOf(part);
         const auto gather = [&](const Polygon& loop) {
             const std::vector<OutlinePiece> pieces = piecesOf(loop);

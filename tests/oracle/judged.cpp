@@ -7,6 +7,7 @@
 
 #include "core/geometry/solve.h"
 #include "tests/oracle/exact_opening.h"
+#include "tests/oracle/exact_work.h"
 #include "tests/oracle/plain_layout.h"
 
 namespace kerfwall::oracle {
@@ -23,19 +24,23 @@ std::string difference(const std::string& what, double got, double exact, double
     return text.str();
 }
 
+// What a guide that rides clear of the kerfs cuts in the work.
+double exactWorkArea(const UseAnswer& use, std::size_t cutout, const PlainLayout& plain) {
+    const double guide = use.guide / 2;
+    const double cutter = use.cutter / 2;
+    // Where the bit stood aside a larger guide does too.
+    if (guide >= plain.bitRadius) return exactOpening({&plain, cutout, guide, cutter}).area;
+    return exactWork({&plain, cutout, {}, guide, cutter}).area;
+}
+
 // What is wrong with one cutout that the engine answered without a doubt.
 std::string faultOf(const Solved& solved, const SolvedCutout& cutout, const PlainLayout& plain) {
     const double bit = plain.bitRadius;
     const OpeningAnswer exact = exactOpening({&plain, cutout.index, bit, bit});
     std::string fault = difference("opening area", cutout.opening.area, exact.area, kAreaBound);
     if (fault.empty()) fault = difference("number of parts", cutout.parts, exact.parts, 0);
-    const double guide = solved.use.guide / 2;
-    const double cutter = solved.use.cutter / 2;
-    if (!fault.empty() || solved.use.rides == Rides::Kerfs || guide < bit) return fault;
-    const double work = guide == bit && cutter == bit
-                            ? exact.area
-                            : exactOpening({&plain, cutout.index, guide, cutter}).area;
-    return difference("area in the work", cutout.work.area, work, kAreaBound);
+    if (!fault.empty() || solved.use.rides == Rides::Kerfs) return fault;
+    return difference("area in the work", cutout.work.area, exactWorkArea(solved.use, cutout.index, plain), kAreaBound);
 }
 
 Judgement judgeUndoubted(const Solved& solved, const Project& project) {

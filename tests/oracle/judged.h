@@ -20,8 +20,7 @@ struct Judgement {
 };
 
 /// Sets the engine against the exact union of capsules: never wrong in silence. Compared are each undoubted
-/// cutout's opening, its parts, and what is cut in the work where the guide is no smaller than the trimming
-/// bit and rides below the kerfs.
+/// cutout's opening, its parts, and what is cut in the work where the guide rides clear of the kerfs.
 /// Requires  what `plainLayout` requires.
 [[nodiscard]] Judgement judge(const Project& project);
 

@@ -12,8 +12,10 @@
 namespace kerfwall::oracle {
 namespace {
 
-constexpr double kBeyond = 60;       // mm a through kerf's band runs past the panel
+constexpr double kBeyond = 5000;     // mm a through kerf's band runs past the panel: farther than its far side can
 constexpr double kLeastWall = 1e-3;  // mm; a shorter stretch of border counts as a point
+constexpr double kSameLine = 1e-11;  // mm between lines that rounding alone keeps apart
+constexpr double kFarMeeting = 0.01;  // mm from a short stretch to where its neighbours' lines cross
 constexpr double kHeldWall = 1.0;    // mm of wall left in a stopped kerf where the bearing is held
 
 // One side of a face: on a cut line (index) or on a panel edge (lines.size() + edge).
@@ -89,9 +91,9 @@ struct Border {
     }
 };
 
-double interiorAngle(const ExactPoint& a, const ExactPoint& corner, const ExactPoint& b) {
-    const Point in = rounded(corner - a);
-    const Point out = rounded(b - corner);
+double interiorAngle(const ExactPoint& arriving, const ExactPoint& leaving) {
+    const Point in = rounded(arriving);
+    const Point out = rounded(leaving);
     return std::numbers::pi - std::atan2(cross(in, out), dot(in, out));
 }
 
@@ -109,6 +111,19 @@ struct RawWall {
     WallEnd start;
     WallEnd end;
 };
+
+// Where two walls meet. With a stretch too short to count between them that is where their lines cross, or, if
+// those run so flat that they cross elsewhere, the middle of that stretch.
+ExactPoint meetingOf(const RawWall& wall, const RawWall& next) {
+    if (wall.to == next.from) return wall.to;
+    const ExactPoint middle = between(wall.to, next.from, Exact(1) / 2);
+    const ExactPoint in = wall.to - wall.from;
+    const ExactPoint out = next.to - next.from;
+    const Exact turned = crossOf(in, out);
+    if (turned == 0) return middle;
+    const ExactPoint met = between(wall.to, ExactPoint{wall.to.x + in.x, wall.to.y + in.y}, crossOf(next.from - wall.to, out) / turned);
+    return length(rounded(met - middle)) < kFarMeeting ? met : middle;
+}
 
 double boreAt(const Project& project, const Cutout& cutout, std::size_t a, std::size_t b) {
     for (const BoredCorner& bored : cutout.corners) {
@@ -152,13 +167,18 @@ std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said,
                 loop.front().from = loop.back().from;
                 loop.pop_back();
             }
+            // Less counts as a point: its neighbours meet there.
+            std::erase_if(loop, [&](const RawWall& wall) {
+                return wall.line < lines.size() && length(rounded(wall.to - wall.from)) < kLeastWall;
+            });
             for (std::size_t k = 0; k < loop.size(); ++k) {
                 RawWall& wall = loop[k];
                 RawWall& next = loop[(k + 1) % loop.size()];
                 const bool edge = wall.line >= lines.size() || next.line >= lines.size();
                 wall.end.atEdge = next.start.atEdge = edge;
                 if (edge) continue;
-                const double angle = interiorAngle(wall.from, wall.to, next.to);
+                const double angle = interiorAngle(wall.to - wall.from, next.to - next.from);
+                wall.to = next.from = meetingOf(wall, next);
                 PlainCorner corner{wall.line, next.line, rounded(wall.to), angle};
                 wall.end.angle = next.start.angle = angle;
                 const double bore =
@@ -176,7 +196,7 @@ std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said,
                     continue;
                 }
                 wall.left = dotOf(lines[wall.line].d, wall.to - wall.from) > 0;
-                if (length(rounded(wall.to - wall.from)) >= kLeastWall) walls.push_back(wall);
+                walls.push_back(wall);
             }
         }
     return walls;
@@ -208,7 +228,7 @@ PlainBand bandOf(const Project& project, const RawWall& wall, const PlainLine& l
     const double s1 = dot(rounded(forward ? wall.to : wall.from) - line.from, along);
     const WallEnd& low = forward ? wall.start : wall.end;
     const WallEnd& high = forward ? wall.end : wall.start;
-    PlainBand band{line.from, line.to, -kBeyond, run + kBeyond, wall.left, saw.kerf, wall.line};
+    PlainBand band{line.from, line.to, -kBeyond, run + kBeyond, wall.left, saw.kerf, wall.line, {}};
     // Full depth lies between the two arcs' tangent points; where the arcs overlap, at the middle.
     double from = low.atEdge ? -kBeyond : s0 + tangentLength(low, bit);
     double to = high.atEdge ? run + kBeyond : s1 - tangentLength(high, bit);
@@ -216,6 +236,17 @@ PlainBand bandOf(const Project& project, const RawWall& wall, const PlainLine& l
     if (stopped || low.bore > 0) band.s0 = low.atEdge || low.bore > 0 ? from : from - reach;
     if (stopped || high.bore > 0) band.s1 = high.atEdge || high.bore > 0 ? to : to + reach;
     return band;
+}
+
+bool isDoubled(const std::vector<PlainLine>& lines, std::size_t index) {
+    const auto isNear = [](const PlainLine& line, Point p) {
+        return std::abs(cross(unit(line.to - line.from), p - line.from)) < kSameLine;
+    };
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (i == index || !lines[i].cut) continue;
+        if (isNear(lines[i], lines[index].from) && isNear(lines[i], lines[index].to)) return true;
+    }
+    return false;
 }
 
 }  // namespace
@@ -229,10 +260,12 @@ std::optional<PlainLayout> plainLayout(const Project& project) {
     const auto resolved = exactLines(project);
     if (!resolved) return std::nullopt;
     std::vector<bool> cut;
+    std::vector<std::vector<ExactPoint>> exactEnds;
     for (std::size_t i = 0; i < project.lines.size(); ++i) {
         cut.push_back(project.lines[i].cut);
         const auto ends = onPanel((*resolved)[i], edges);
         if (!ends) return std::nullopt;
+        exactEnds.push_back({ends->first, ends->second});
         plain.lines.push_back({rounded(ends->first), rounded(ends->second), project.lines[i].cut});
     }
     std::set<Key> taken;
@@ -270,6 +303,8 @@ std::optional<PlainLayout> plainLayout(const Project& project) {
             if (s0 > s1) std::swap(s0, s1);
             cutout.walls.push_back({wall.line, wall.left, s0, s1});
             plain.bands.push_back(bandOf(project, wall, line, plain.bitRadius));
+            plain.bands.back().exactEnds = exactEnds[wall.line];
+            plain.bands.back().isDoubled = isDoubled(plain.lines, wall.line);
         }
         plain.cutouts.push_back(cutout);
     }
