@@ -33,11 +33,20 @@ Frame frameRound(const std::vector<Point>& places, double margin) {
     return frame;
 }
 
+std::vector<Point> cornersOf(const Box& box) {
+    return {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
+}
+
 Frame frameOf(const Box& box) {
-    return {{box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}}};
+    return {cornersOf(box), false, {}, {}};
+}
+
+Frame frameRoundPanel(double width, double height, double margin) {
+    return {cornersOf({{-margin, -margin}, {width + margin, height + margin}}), true, {}, {}};
 }
 
 bool comesNear(const Frame& frame, Point on, Point along, double near) {
+    if (frame.hollow) return true;
     bool left = false;
     bool right = false;
     for (const Point& corner : frame.corners) {
@@ -48,11 +57,11 @@ bool comesNear(const Frame& frame, Point on, Point along, double near) {
     return left && right;
 }
 
-bool holds(const Frame& frame, const Frame& inner) {
-    for (std::size_t i = 0; i < frame.corners.size(); ++i) {
-        const Point& from = frame.corners[i];
-        const Point side = frame.corners[(i + 1) % frame.corners.size()] - from;
-        const bool all = std::ranges::all_of(inner.corners, [&](Point place) { return cross(side, place - from) > 0; });
+bool holds(const std::vector<Point>& polygon, const std::vector<Point>& places) {
+    for (std::size_t i = 0; i < polygon.size(); ++i) {
+        const Point& from = polygon[i];
+        const Point side = polygon[(i + 1) % polygon.size()] - from;
+        const bool all = std::ranges::all_of(places, [&](Point place) { return cross(side, place - from) > 0; });
         if (!all) return false;
     }
     return true;

@@ -22,23 +22,33 @@ std::vector<Point> cornersOf(const Outline& drawn) {
     return corners;
 }
 
+/// The world round the panel, of the panel only what lies within `margin` of its edges or in `near`. None hollow
+/// where that leaves nothing out.
+Frame withHollow(Frame whole, const Panel& panel, double margin, std::vector<Point> near) {
+    const Box inner{{margin, margin}, {panel.width - margin, panel.height - margin}};
+    if (inner.low.x >= inner.high.x || inner.low.y >= inner.high.y || holds(near, cornersOf(inner))) return whole;
+    whole.hollow = inner;
+    whole.near = std::move(near);
+    return whole;
+}
+
 }  // namespace
 
 RolledOpening lookAsFarAsNeeded(const World& world, const Border& border, double radius, double smallest,
                                 const std::function<RolledOpening(const Frame&)>& roll) {
     const Panel& panel = world.project.panel;
     const double diameter = 2 * radius + kOffGrid;
-    const Point margins{diameter, diameter};
-    const Frame whole = frameOf({-1.0 * margins, Point{panel.width, panel.height} + margins});
-    // Saves a roll in vain: it leaves by the open side, or rolls away in a kerf.
-    const bool rollsAway = border.open || world.widestKerf > 2 * (smallest - kDoubt);
-    // From inside a closed cutout a disc comes no farther out than its radius and meets nothing farther than its
-    // diameter, unless a groove lets it roll away.
+    const Frame whole = frameRoundPanel(panel.width, panel.height, diameter);
+    // Saves rolls in vain where the disc rolls away in a kerf.
+    const bool rollsAway = world.widestKerf > 2 * (smallest - kDoubt);
+    // From inside a cutout a disc comes no farther out than its radius and meets nothing farther than its diameter,
+    // and so it does from outside the panel, unless a groove lets it roll away.
     constexpr double kWider = 4;
     const std::vector<Point> corners = cornersOf(border.drawn);
     for (double margin = diameter; !rollsAway; margin *= kWider) {
-        const Frame frame = frameRound(corners, margin);
-        if (holds(frame, whole)) break;
+        Frame frame = frameRound(corners, margin);
+        if (border.open) frame = withHollow(whole, panel, margin, frame.corners);
+        if (border.open ? !frame.hollow : holds(frame.corners, whole.corners)) break;
         RolledOpening near = roll(frame);
         if (!near.opening.room.reachedFrame) return near;
     }

@@ -39,7 +39,7 @@ class TrimmedVoid {
   public:
     TrimmedVoid(const Project& project, const Arranged& arranged, const Border& border,
                 const std::vector<LaidKerf>& kerfs, const Rim& swept, const Frame& frame)
-        : m_panel(project.panel), m_swept(swept), m_looked(frame), m_frame(insideOf(frame)) {
+        : m_panel(project.panel), m_swept(swept), m_looked(frame), m_frame(lookedAt(frame)) {
         gatherOutside();
         gatherLines(arranged);
         gatherBands(arranged, kerfs);
@@ -189,16 +189,7 @@ class TrimmedVoid {
 
     /// Where the frame cuts through what lies off the panel, or through a kerf, it closes it.
     void addFrame() {
-        for (std::size_t i = 0; i < m_frame.bounds.size(); ++i) {
-            const HalfPlane& half = m_frame.bounds[i];
-            const double size = distance(half.origin, m_frame.bounds[(i + 1) % m_frame.bounds.size()].origin);
-            RimLine line{half.origin,
-                         half.direction,
-                         {{0, size}},
-                         kFrameOwner,
-                         {},
-                         {},
-                         {VoidSide::Kind::Frame, 0, 0, Edge::Bottom}};
+        for (RimLine& line : endsOf(m_frame, kFrameOwner)) {
             RimLine wood = line;
             takeOutside(wood);
             takeBands(wood, m_bands.size());
@@ -254,14 +245,7 @@ class TrimmedVoid {
             return;
         }
     }
-    void keepInFrame(RimLine& line) const {
-        RimLine probe = line;
-        probe.owner = kFrameOwner;
-        const Cover inside = coverOf(probe, m_frame);
-        if (!inside.span) return line.spans.clear();
-        takeOut(line.spans, -kEverywhere, inside.span->first);
-        takeOut(line.spans, inside.span->second, kEverywhere);
-    }
+    void keepInFrame(RimLine& line) const { keepLooked(line, m_frame); }
 
     void markParts(const Curve& curve, std::vector<double>& marks) const {
         const auto mark = [&](const ConvexPart& part) {
@@ -312,7 +296,7 @@ class TrimmedVoid {
     const Panel& m_panel;
     SweptRegion m_swept;
     const Frame& m_looked;
-    ConvexPart m_frame;
+    Looked m_frame;
     std::vector<Band> m_bands;
     std::vector<ConvexPart> m_outside;
     std::vector<Bore> m_bores;

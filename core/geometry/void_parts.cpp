@@ -7,6 +7,38 @@
 #include "core/geometry/tolerance.h"
 
 namespace kerfwall {
+namespace {
+
+ConvexPart polygonPart(const std::vector<Point>& corners) {
+    ConvexPart part{{}, kFacesOwner};
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+        part.bounds.push_back({corners[i], unit(corners[(i + 1) % corners.size()] - corners[i])});
+    }
+    return part;
+}
+
+/// What of a line's spans lies in a part, with its sides.
+Spans within(const RimLine& line, const ConvexPart& part) {
+    RimLine probe = line;
+    probe.owner = kFacesOwner + 1;
+    const Cover cover = coverOf(probe, part);
+    if (!cover.span) return {};
+    takeOut(probe.spans, -kEverywhere, cover.span->first);
+    takeOut(probe.spans, cover.span->second, kEverywhere);
+    return probe.spans;
+}
+
+std::vector<RimLine> sidesOf(const ConvexPart& polygon, int owner, VoidSide::Kind kind) {
+    std::vector<RimLine> sides;
+    for (std::size_t i = 0; i < polygon.bounds.size(); ++i) {
+        const HalfPlane& half = polygon.bounds[i];
+        const double size = distance(half.origin, polygon.bounds[(i + 1) % polygon.bounds.size()].origin);
+        sides.push_back({half.origin, half.direction, {{0, size}}, owner, {}, {}, {kind, 0, 0, Edge::Bottom}});
+    }
+    return sides;
+}
+
+}  // namespace
 
 Cover coverOf(const RimLine& line, const ConvexPart& part) {
     double from = -kEverywhere;
@@ -62,13 +94,40 @@ ConvexPart bandPart(const ArrangedLine& line, const LaidKerf& kerf, const std::p
     return part;
 }
 
-ConvexPart insideOf(const Frame& frame) {
-    ConvexPart inside{{}, kFacesOwner};
-    for (std::size_t i = 0; i < frame.corners.size(); ++i) {
-        const Point& from = frame.corners[i];
-        inside.bounds.push_back({from, unit(frame.corners[(i + 1) % frame.corners.size()] - from)});
+Looked lookedAt(const Frame& frame) {
+    Looked looked{polygonPart(frame.corners), frame.whole, {}, {}};
+    if (frame.hollow) {
+        looked.hollow = polygonPart(cornersOf(*frame.hollow));
+        looked.near = polygonPart(frame.near);
     }
-    return inside;
+    return looked;
+}
+
+void keepLooked(RimLine& line, const Looked& looked) {
+    line.spans = within(line, looked.inside);
+    if (!looked.hollow || line.spans.empty()) return;
+    const RimLine unseen{line.origin, line.along, within(line, *looked.hollow), line.owner, {}, {}, {}};
+    line.spans = without(std::move(line.spans), without(unseen.spans, within(unseen, looked.near)));
+}
+
+std::vector<RimLine> endsOf(const Looked& looked, int owner) {
+    const auto sideKind = looked.whole ? VoidSide::Kind::World : VoidSide::Kind::Frame;
+    std::vector<RimLine> ends = sidesOf(looked.inside, owner, sideKind);
+    if (!looked.hollow) return ends;
+    for (RimLine& side : sidesOf(looked.near, owner, VoidSide::Kind::Frame)) {
+        side.spans = within(side, *looked.hollow);
+        ends.push_back(std::move(side));
+    }
+    for (RimLine side : sidesOf(*looked.hollow, owner, VoidSide::Kind::Frame)) {
+        side.spans = without(side.spans, within(side, looked.near));
+        // What is looked at lies outside the hollow: the other way round.
+        side.along = -1.0 * side.along;
+        Spans turned;
+        for (const auto& [from, to] : side.spans) addSpan(turned, -to, -from);
+        side.spans = std::move(turned);
+        ends.push_back(std::move(side));
+    }
+    return ends;
 }
 
 }  // namespace kerfwall

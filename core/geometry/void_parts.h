@@ -58,7 +58,19 @@ struct Cover {
 [[nodiscard]] ConvexPart bandPart(const ArrangedLine& line, const LaidKerf& kerf, const std::pair<double, double>& span,
                                   int owner);
 
-/// A frame's inside; nobody's.
-[[nodiscard]] ConvexPart insideOf(const Frame& frame);
+/// A frame as convex parts, nobody's.
+struct Looked {
+    ConvexPart inside;
+    bool whole = false;
+    std::optional<ConvexPart> hollow;
+    ConvexPart near;
+};
+[[nodiscard]] Looked lookedAt(const Frame& frame);
+
+/// Leaves of a line what is looked at.
+void keepLooked(RimLine& line, const Looked& looked);
+
+/// Where what is looked at ends, what is looked at on the left.
+[[nodiscard]] std::vector<RimLine> endsOf(const Looked& looked, int owner);
 
 }  // namespace kerfwall

@@ -18,7 +18,7 @@ class RimBuilder {
   public:
     RimBuilder(const Project& project, const Arranged& arranged, const ArrangedCutout& cutout, const Border& border,
                const std::vector<LaidKerf>& kerfs, const Frame& frame)
-        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_looked(frame), m_frame(insideOf(frame)),
+        : m_arranged(arranged), m_cutout(cutout), m_border(border), m_kerfs(kerfs), m_looked(frame), m_frame(lookedAt(frame)),
           m_project(project), m_panel(project.panel) {}
 
     VoidRim build() {
@@ -151,17 +151,7 @@ class RimBuilder {
         return cover;
     }
 
-    void keepInFrame(RimLine& line) const {
-        RimLine probe = line;
-        probe.owner = kFacesOwner - 1;
-        const Cover cover = coverOf(probe, m_frame);
-        if (!cover.span) {
-            line.spans.clear();
-            return;
-        }
-        takeOut(line.spans, -kEverywhere, cover.span->first);
-        takeOut(line.spans, cover.span->second, kEverywhere);
-    }
+    void keepInFrame(RimLine& line) const { keepLooked(line, m_frame); }
 
     void add(RimLine line) {
         if (line.spans.empty()) return;
@@ -356,11 +346,7 @@ class RimBuilder {
 
     /// Where the frame cuts through the void it closes it.
     void addFrame() {
-        for (std::size_t i = 0; i < m_frame.bounds.size(); ++i) {
-            const HalfPlane& half = m_frame.bounds[i];
-            const double size = distance(half.origin, m_frame.bounds[(i + 1) % m_frame.bounds.size()].origin);
-            RimLine rim{half.origin, half.direction, {{0, size}}, kFacesOwner - 2, {}, {},
-                        {VoidSide::Kind::Frame, 0, 0, Edge::Bottom}};
+        for (RimLine& rim : endsOf(m_frame, kFacesOwner - 2)) {
             Spans free = facesOn(rim);
             RimLine probe = rim;
             probe.owner = static_cast<int>(m_kerfs.size());
@@ -370,7 +356,7 @@ class RimBuilder {
             for (const auto& [part, kerf] : m_bands) {
                 if (const Cover cover = coverOf(probe, part); cover.span) addSpan(free, cover.span->first, cover.span->second);
             }
-            const Spans closed = without({{0, size}}, free);
+            const Spans closed = without(rim.spans, free);
             rim.spans = without(std::move(rim.spans), closed);
             add(std::move(rim));
         }
@@ -381,7 +367,7 @@ class RimBuilder {
     const Border& m_border;
     const std::vector<LaidKerf>& m_kerfs;
     const Frame& m_looked;  ///< the world that is looked at
-    ConvexPart m_frame;     ///< its inside
+    Looked m_frame;         ///< as parts
     const Project& m_project;
     const Panel& m_panel;
     std::vector<ConvexPart> m_faces;

@@ -19,7 +19,8 @@ struct VoidSide {
         KerfEnd,    ///< where a stopped kerf ends
         PanelEdge,  ///< seen from outside
         Bore,
-        Frame,  ///< where the world considered ends; not a thing in the shop
+        Frame,  ///< where what is looked at ends; not a thing in the shop
+        World,  ///< the same, off the panel all round
     } kind = Kind::Wall;
     std::size_t line = 0;    ///< into Arranged::lines; kerf sides and walls
     std::size_t corner = 0;  ///< into Border::corners; bores
