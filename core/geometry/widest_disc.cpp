@@ -32,7 +32,9 @@ std::vector<Point> startingPlaces(const DrawnBorder& border, const Box& bounds) 
     constexpr double kCoarse = 0.02;
     constexpr std::size_t kMostCells = 4000;
     constexpr std::size_t kMostStarts = 6;
-    const double side = std::min(bounds.high.x - bounds.low.x, bounds.high.y - bounds.low.y);
+    constexpr double kMostInARow = 64;
+    const Point size = bounds.high - bounds.low;
+    const double side = std::max(std::min(size.x, size.y), std::max(size.x, size.y) / kMostInARow);
     std::priority_queue<Cell> open;
     std::vector<Cell> seen;
     const auto add = [&](Point centre, double half) {

@@ -33,6 +33,12 @@ TEST(WidestDisc, OfTwoRoomsTheWiderCounts) {
     EXPECT_NEAR(widestDisc(rooms).diameter, 20.5, 1e-9);
 }
 
+// Expected from: pencil. A sliver a nanometre wide is searched as quickly as any; it went on without end.
+TEST(WidestDisc, InASliverIsItsWidth) {
+    EXPECT_NEAR(widestDisc(polygon({{100, 50}, {300, 50}, {300, 50 + 1e-9}, {100, 50 + 1e-9}})).diameter, 1e-9, 1e-9);
+    EXPECT_NEAR(widestDisc(polygon({{100, 50}, {300, 50}, {300, 50.01}, {100, 50.01}})).diameter, 0.01, 1e-9);
+}
+
 TEST(WidestDisc, OfNothingIsNothing) { EXPECT_EQ(widestDisc(Outline{}).diameter, 0); }
 
 }  // namespace
