@@ -3,10 +3,12 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 #include <optional>
 #include <queue>
 #include <vector>
 
+#include "core/geometry/curve.h"
 #include "core/geometry/drawn_border.h"
 
 namespace kerfwall {
@@ -64,6 +66,35 @@ std::vector<Point> startingPlaces(const DrawnBorder& border, const Box& bounds) 
         if (starts.size() == kMostStarts) break;
     }
     return starts;
+}
+
+/// The middle of the way from a side's middle straight across to the next wall: inside however thin a sliver is.
+std::vector<Point> middlesAcross(const Outline& drawn) {
+    std::vector<Curve> sides;
+    for (const OutlineLoop& loop : drawn.loops) {
+        for (const OutlinePiece& piece : loop) sides.push_back(straight(piece.from, piece.to));
+    }
+    std::ranges::sort(sides, std::greater{}, &Curve::size);
+    constexpr std::size_t kMostSides = 6;
+    std::vector<Point> middles;
+    std::vector<double> met;
+    for (std::size_t i = 0; i < std::min(sides.size(), kMostSides); ++i) {
+        if (sides[i].size <= 0) break;
+        const Point foot = sides[i].at(sides[i].size / 2);
+        const Point across = leftOf(sides[i].tangentAt(0));
+        std::optional<double> nearest;
+        for (std::size_t other = 0; other < sides.size(); ++other) {
+            if (other == i || sides[other].size <= 0) continue;
+            met.clear();
+            meetLine(sides[other], foot, across, met);
+            for (const double at : met) {
+                const double far = dot(across, sides[other].at(at) - foot);
+                if (far > 0 && (!nearest || far < *nearest)) nearest = far;
+            }
+        }
+        if (nearest) middles.push_back(foot + (*nearest / 2) * across);
+    }
+    return middles;
 }
 
 /// a x + b y + c t = d.
@@ -140,10 +171,14 @@ WidestDisc widestDisc(const Outline& drawn) {
     WidestDisc widest;
     if (drawn.loops.empty()) return widest;
     const DrawnBorder border(drawn);
-    for (const Point start : startingPlaces(border, drawn.bounds)) {
-        const WidestDisc disc = climb(border, start);
-        if (disc.diameter > widest.diameter) widest = disc;
-    }
+    const auto climbFrom = [&](const std::vector<Point>& starts) {
+        for (const Point start : starts) {
+            const WidestDisc disc = climb(border, start);
+            if (disc.diameter > widest.diameter) widest = disc;
+        }
+    };
+    climbFrom(startingPlaces(border, drawn.bounds));
+    if (widest.diameter <= 0) climbFrom(middlesAcross(drawn));
     return widest;
 }
 
