@@ -110,6 +110,7 @@ struct RawWall {
     ExactPoint to;
     WallEnd start;
     WallEnd end;
+    ExactPoint way{};  // as it runs, before its ends are moved to where it meets its neighbours
 };
 
 // Where two walls meet. With a stretch too short to count between them that is where their lines cross, or, if
@@ -117,8 +118,8 @@ struct RawWall {
 ExactPoint meetingOf(const RawWall& wall, const RawWall& next) {
     if (wall.to == next.from) return wall.to;
     const ExactPoint middle = between(wall.to, next.from, Exact(1) / 2);
-    const ExactPoint in = wall.to - wall.from;
-    const ExactPoint out = next.to - next.from;
+    const ExactPoint& in = wall.way;
+    const ExactPoint& out = next.way;
     const Exact turned = crossOf(in, out);
     if (turned == 0) return middle;
     const ExactPoint met = between(wall.to, ExactPoint{wall.to.x + in.x, wall.to.y + in.y}, crossOf(next.from - wall.to, out) / turned);
@@ -171,13 +172,14 @@ std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said,
             std::erase_if(loop, [&](const RawWall& wall) {
                 return wall.line < lines.size() && length(rounded(wall.to - wall.from)) < kLeastWall;
             });
+            for (RawWall& wall : loop) wall.way = wall.to - wall.from;
             for (std::size_t k = 0; k < loop.size(); ++k) {
                 RawWall& wall = loop[k];
                 RawWall& next = loop[(k + 1) % loop.size()];
                 const bool edge = wall.line >= lines.size() || next.line >= lines.size();
                 wall.end.atEdge = next.start.atEdge = edge;
                 if (edge) continue;
-                const double angle = interiorAngle(wall.to - wall.from, next.to - next.from);
+                const double angle = interiorAngle(wall.way, next.way);
                 wall.to = next.from = meetingOf(wall, next);
                 PlainCorner corner{wall.line, next.line, rounded(wall.to), angle};
                 wall.end.angle = next.start.angle = angle;
@@ -186,7 +188,7 @@ std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said,
                 if (bore > bit) {
                     wall.end.bore = next.start.bore = bore;
                     cutout.rounds.push_back(
-                        roundAt(corner, rounded(wall.to - wall.from), rounded(next.to - next.from), bore));
+                        roundAt(corner, rounded(wall.way), rounded(next.way), bore));
                 }
                 cutout.corners.push_back(corner);
             }
@@ -195,7 +197,7 @@ std::vector<RawWall> wallsAndCorners(const Project& project, const Cutout& said,
                     cutout.open = true;
                     continue;
                 }
-                wall.left = dotOf(lines[wall.line].d, wall.to - wall.from) > 0;
+                wall.left = dotOf(lines[wall.line].d, wall.way) > 0;
                 walls.push_back(wall);
             }
         }
