@@ -16,6 +16,7 @@
 #include <csignal>
 
 #include "core/geometry/solve.h"
+#include "tests/core/geometry/projects.h"
 #include "tests/ui/papers/read_paper.h"
 
 namespace kerfwall {
@@ -237,25 +238,11 @@ TEST_F(Published, CarriesWhatIsUnsureOnEveryPaper) {
 
 /// A slot exactly as wide as its bit: lines 90 and 90 + 12.7 above the bottom of a 300 x 180 panel.
 Project slotAsWideAsItsBit() {
-    Project project;
+    Project project = test::panelOf(300, 180);
     project.title = "Slot";
-    project.panel.width = 300;
-    project.panel.height = 180;
-    project.panel.thickness = 12;
-    const auto line = [&](const char* id, Edge from, double distance) {
-        LayoutLine laid;
-        laid.id = id;
-        laid.place = ByOffset{from, distance};
-        project.lines.push_back(laid);
-    };
-    line("A", Edge::Bottom, 90);
-    line("B", Edge::Bottom, 102.7);
-    line("C", Edge::Left, 80);
-    line("D", Edge::Left, 220);
-    Cutout slot;
-    slot.id = "slot";
-    slot.seeds = {{150, 96}};
-    project.cutouts = {slot};
+    project.lines = {test::offsetLine("A", Edge::Bottom, 90), test::offsetLine("B", Edge::Bottom, 102.7),
+                     test::offsetLine("C", Edge::Left, 80), test::offsetLine("D", Edge::Left, 220)};
+    project.cutouts = {test::cutoutAt("slot", {{150, 96}})};
     return project;
 }
 
