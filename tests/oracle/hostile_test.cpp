@@ -4,6 +4,7 @@
 // others.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <chrono>
 #include <cstdlib>
 #include <string>
@@ -53,7 +54,9 @@ double secondsFor(const Project& project) {
     const Solved solved = solve(project);
     const std::vector<Finding> found = findings(project, solved);
     const OrderOfWork order = plan(project, solved);
-    EXPECT_FALSE(found.empty() && order.steps.empty());
+    // A panel that is all waste has no wall, and nothing to do or to mind.
+    const bool hasWalls = std::ranges::any_of(solved.cutouts, [](const auto& cutout) { return !cutout.walls.empty(); });
+    EXPECT_TRUE(!hasWalls || !found.empty() || !order.steps.empty());
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
 }
 
