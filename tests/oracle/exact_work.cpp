@@ -6,7 +6,8 @@
 namespace kerfwall::oracle {
 namespace {
 
-constexpr double kOverlap = 1e-9;  // mm: more than the films that rounded unit normals leave
+constexpr double kOverlap = 1e-11;  // mm: more than the films that rounded unit normals leave; where arcs touch, 1e-9
+                                    // moves the work by its square root and the area by 1e-3 mm²
 constexpr double kInside = 1e-8;   // mm inside the panel's edge at which the work is cut off: more than that
 
 // Where a disc's centre can be off the wood.

@@ -25,7 +25,7 @@ struct WorkAnswer {
 };
 
 /// Answers by exact unions: the bit's sweep first, joined with the kerfs, the bores and all that lies off the
-/// panel; that void eroded by the guide and dilated by the cutter. The sweep is taken 1e-9 mm too large, so
+/// panel; that void eroded by the guide and dilated by the cutter. The sweep is taken 1e-11 mm too large, so
 /// that no film of wood stands where it meets a kerf along a wall; its corners are rounded to doubles between
 /// the steps.
 [[nodiscard]] WorkAnswer exactWork(const WorkQuestion& question);
