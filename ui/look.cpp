@@ -66,7 +66,8 @@ QString sheetOf(const WindowColours& c) {
                "QMenuBar::item:selected { background: %9; color: %4; }"
                "QLineEdit { border: 1px solid %1; border-radius: 2px; padding: 3px 5px; background: %3; }"
                "QLineEdit:focus { border: 2px solid %8; padding: 2px 4px; }"
-               "QLineEdit[trouble=\"true\"] { border: 2px solid %7; padding: 2px 4px; }")
+               "QLineEdit[trouble=\"true\"] { border: 2px solid %7; padding: 2px 4px; }"
+               "QLabel[trouble=\"true\"] { color: %7; }")
         .arg(c.rule.name(), c.strip.name(), c.column.name(), c.ink.name(), c.faint.name(), c.careTint.name(),
              c.stop.name(), c.accent.name(), c.accentTint.name());
 }

@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QIcon>
+#include <QPushButton>
 #include <QScreen>
 #include <QSettings>
 #include <QVBoxLayout>
@@ -23,6 +24,7 @@
 #include "ui/side_view_panel.h"
 #include "ui/spoken.h"
 #include "ui/tool_strip.h"
+#include "ui/wanted_form.h"
 #include "ui/waste_tool.h"
 
 // A static library's resources have to be named; the macro works outside of namespaces alone.
@@ -77,6 +79,11 @@ void MainWindow::layOut() {
     m_entry = new EntryLine(sheet);
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
+    m_wantedForm = new WantedForm(m_session, m_card->widget());
+    m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
+    m_start->setObjectName(QStringLiteral("beginWanted"));
+    auto* onPlan = new QVBoxLayout(m_plan);
+    onPlan->addWidget(m_start, 0, Qt::AlignCenter);
     auto* views = new QVBoxLayout;
     views->setSpacing(0);
     views->addWidget(m_plan, 1);
@@ -114,7 +121,10 @@ void MainWindow::connectHand() {
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
-    for (SheetForm* form : {m_panelForm, m_useForm}) connect(form, &SheetForm::closeAsked, this, [this] { layForm(nullptr); });
+    for (SheetForm* form : {m_panelForm, m_useForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
+    connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
     connect(&m_selection, &Selection::changed, this, [this] {
         refreshEntry();
         refreshNames();
@@ -122,6 +132,7 @@ void MainWindow::connectHand() {
     connect(&m_session, &Session::changed, this, [this] {
         refreshEntry();
         refreshNames();
+        refreshStart();
         m_words.start();
     });
     connect(&m_session, &Session::told, m_notice, &NoticeBar::tell);
@@ -192,8 +203,26 @@ void MainWindow::switchUnits() {
 
 void MainWindow::layForm(SheetForm* form) {
     m_card->layForm(form);
-    if (form) form->focusFirst();
-    else m_plan->setFocus();
+    form->focusFirst();
+    refreshStart();
+}
+
+void MainWindow::layWantedForm() {
+    m_session.commit();
+    m_card->layForm(m_wantedForm);
+    m_wantedForm->focusFirst();
+    refreshStart();
+}
+
+void MainWindow::layNoForm() {
+    m_card->layForm(nullptr);
+    refreshStart();
+    m_plan->setFocus();
+}
+
+void MainWindow::refreshStart() {
+    const Project& project = m_session.project();
+    m_start->setVisible(project.lines.empty() && project.cutouts.empty() && m_card->form() != m_wantedForm);
 }
 
 void MainWindow::setLook(Look look) {

@@ -12,6 +12,7 @@
 #include "ui/session.h"
 
 class QMenu;
+class QPushButton;
 
 namespace kerfwall {
 
@@ -24,6 +25,7 @@ class SheetForm;
 class SideViewPanel;
 class Tool;
 class ToolStrip;
+class WantedForm;
 
 /// The sheet: header, hand tools, plan over side view, job card, entry line.
 class MainWindow : public QMainWindow {
@@ -67,6 +69,9 @@ private:
     void deletePicked();
     void switchUnits();
     void layForm(SheetForm* form);
+    void layWantedForm();
+    void layNoForm();
+    void refreshStart();
     void tellKeys();
 
     void askNew();
@@ -93,6 +98,8 @@ private:
     EntryLine* m_entry = nullptr;
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
+    WantedForm* m_wantedForm = nullptr;
+    QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;

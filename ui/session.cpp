@@ -113,13 +113,18 @@ void Session::record(const QString& name, const Project& before) {
 void Session::change(const QString& name, const Project& next) {
     if (m_inHand) commit();
     const Project before = m_project;
-    const Project carried = carryCutouts(before, m_solved, next);
-    if (carried == before) return;
     const Solved solvedBefore = m_solved;
-    m_project = carried;
+    changeWhole(name, carryCutouts(before, m_solved, next));
+    if (m_project != before) tellVanished(before, solvedBefore);
+}
+
+void Session::changeWhole(const QString& name, const Project& next) {
+    if (m_inHand) commit();
+    if (next == m_project) return;
+    const Project before = m_project;
+    m_project = next;
     record(name, before);
-    put(carried);
-    tellVanished(before, solvedBefore);
+    put(next);
 }
 
 void Session::begin(const QString& name) {

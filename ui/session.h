@@ -42,6 +42,8 @@ public:
 
     /// One step that can be undone: `name` completes "Undo: ".
     void change(const QString& name, const Project& next);
+    /// The same for a project whose cutouts are marked to suit its own lines: no seed is carried over.
+    void changeWhole(const QString& name, const Project& next);
 
     /// A change that is still in hand: shown with all its answers, one step once it is committed.
     void begin(const QString& name);
@@ -60,6 +62,8 @@ public:
 
     /// An id no line of this sheet ever had.
     LineId freshLineId() const;
+    /// The highest number of a line's id this sheet ever had (moving.h, nextLineId).
+    int highestLine() const { return m_highestLine; }
 
     /// Where the panel is cut for the side view: y in mm. Not part of the project.
     double cutHeight() const { return m_cutHeight; }

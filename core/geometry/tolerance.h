@@ -34,6 +34,9 @@ inline constexpr double kDust = 1e-9;
 /// A disc in a round this little wider than itself does not roll: it fits in one place.
 inline constexpr double kDoubtfulRadius = 1e-9;
 
+/// Corner radii this close are one and the same to a maker: nobody tells them apart. Common practice, no source.
+inline constexpr double kSameRadius = 0.05;
+
 /// What the checks of the engine's own answer allow (proof.h):
 
 /// How exactly a disc keeps its radius from the walls, a round's ends lie on it and the ends of a straight piece on

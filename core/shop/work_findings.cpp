@@ -4,6 +4,7 @@
 
 #include "core/geometry/distance.h"
 #include "core/geometry/mismatch.h"
+#include "core/geometry/tolerance.h"
 #include "core/geometry/wanted_outline.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
@@ -13,8 +14,6 @@
 
 namespace kerfwall {
 namespace {
-
-constexpr double kSameRadius = 0.05;  // mm: a corner radius nobody tells apart; common practice, no source
 
 // The radius the cutter leaves in the work at a corner of the template: its own, and what the corner's
 // round has over the bush's or bearing's.
