@@ -130,7 +130,7 @@ class TrimmedVoid {
         RimLine line{support.half.origin, support.half.direction, {}, kSweptOwner, {}, {}, support.side};
         line.spans = {{dot(line.along, piece.from - line.origin), dot(line.along, piece.to - line.origin)}};
         takeParts(line, m_bands.size());
-        add(std::move(line));
+        add(line);
     }
 
     void addSweptArc(const Curve& piece) {
@@ -158,7 +158,7 @@ class TrimmedVoid {
             keepInFrame(line);
             takeParts(line, index);
             takeSwept(line);
-            add(std::move(line));
+            add(line);
         }
     }
 
@@ -174,7 +174,7 @@ class TrimmedVoid {
         takeBands(line, m_bands.size());
         takeBores(line);
         takeSwept(line);
-        add(std::move(line));
+        add(line);
     }
 
     void addBore(const Bore& bore) {
@@ -194,7 +194,7 @@ class TrimmedVoid {
             takeOutside(wood);
             takeBands(wood, m_bands.size());
             line.spans = without(std::move(line.spans), wood.spans);
-            add(std::move(line));
+            add(line);
         }
     }
 
@@ -217,11 +217,7 @@ class TrimmedVoid {
     }
     void takeBores(RimLine& line) const {
         for (const Bore& bore : m_bores) {
-            const double off = cross(line.along, bore.centre - line.origin);
-            if (std::abs(off) > bore.radius - kTouch) continue;
-            const double foot = dot(line.along, bore.centre - line.origin);
-            const double half = std::sqrt((bore.radius - off) * (bore.radius + off));
-            takeOut(line.spans, foot - half, foot + half);
+            takeDisc(line.spans, line, bore.centre, bore.radius, kTouch);
         }
     }
     void takeSwept(RimLine& line) const {
@@ -286,12 +282,7 @@ class TrimmedVoid {
         }
         m_sides.push_back(side);
     }
-    void add(RimLine line) {
-        for (const auto& [a, b] : line.spans) {
-            if (b - a >= kBite) m_curves.push_back(straight(line.place(a), line.place(b), m_sides.size()));
-        }
-        m_sides.push_back(line.side);
-    }
+    void add(const RimLine& line) { addCurves(line, m_curves, m_sides); }
 
     const Panel& m_panel;
     SweptRegion m_swept;

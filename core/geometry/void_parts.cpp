@@ -82,6 +82,22 @@ Cover coverOf(const RimLine& line, const ConvexPart& part) {
     return cover;
 }
 
+void takeDisc(Spans& spans, const RimLine& line, Point centre, double radius, double least) {
+    const double off = cross(line.along, centre - line.origin);
+    if (std::abs(off) > radius - least) return;
+    const double foot = dot(line.along, centre - line.origin);
+    const double half = std::sqrt((radius - off) * (radius + off));
+    takeOut(spans, foot - half, foot + half);
+}
+
+void addCurves(const RimLine& line, std::vector<Curve>& curves, std::vector<VoidSide>& sides) {
+    if (line.spans.empty()) return;
+    for (const auto& [a, b] : line.spans) {
+        if (b - a >= kBite) curves.push_back(straight(line.place(a), line.place(b), sides.size()));
+    }
+    sides.push_back(line.side);
+}
+
 ConvexPart bandPart(const ArrangedLine& line, const LaidKerf& kerf, const std::pair<double, double>& span, int owner) {
     const Point u = line.direction;
     const Point n = leftOf(u);

@@ -54,6 +54,12 @@ struct Cover {
 /// The stretch of `line` that lies inside `part`.
 [[nodiscard]] Cover coverOf(const RimLine& line, const ConvexPart& part);
 
+/// Takes out of a line what a disc holds; one that comes less than `least` over the line holds nothing of it.
+void takeDisc(Spans& spans, const RimLine& line, Point centre, double radius, double least);
+
+/// Adds what is left of a line as curves that carry its side.
+void addCurves(const RimLine& line, std::vector<Curve>& curves, std::vector<VoidSide>& sides);
+
 /// A stretch of a kerf as a part of the void; ends past the panel are open.
 [[nodiscard]] ConvexPart bandPart(const ArrangedLine& line, const LaidKerf& kerf, const std::pair<double, double>& span,
                                   int owner);

@@ -104,22 +104,14 @@ class RimBuilder {
             const Cover cover = coverOf(line, spandrel.triangle);
             if (!cover.span) continue;
             Spans standing{*cover.span};
-            for (const Spandrel& bore : m_spandrels) takeDisc(standing, line, bore.centre, bore.radius);
+            for (const Spandrel& bore : m_spandrels) takeDisc(standing, line, bore.centre, bore.radius, kBite);
             covered = without(std::move(covered), standing);
         }
         return covered;
     }
 
-    static void takeDisc(Spans& spans, const RimLine& line, Point centre, double radius) {
-        const double off = cross(line.along, centre - line.origin);
-        if (std::abs(off) > radius - kBite) return;
-        const double foot = dot(line.along, centre - line.origin);
-        const double half = std::sqrt((radius - off) * (radius + off));
-        takeOut(spans, foot - half, foot + half);
-    }
-
     void takeBores(RimLine& line) const {
-        for (const Spandrel& bore : m_spandrels) takeDisc(line.spans, line, bore.centre, bore.radius);
+        for (const Spandrel& bore : m_spandrels) takeDisc(line.spans, line, bore.centre, bore.radius, kBite);
     }
 
     void noteDoubt(const Cover& cover, const RimLine& line) {
@@ -153,14 +145,7 @@ class RimBuilder {
 
     void keepInFrame(RimLine& line) const { keepLooked(line, m_frame); }
 
-    void add(RimLine line) {
-        if (line.spans.empty()) return;
-        for (const auto& [a, b] : line.spans) {
-            if (b - a < kBite) continue;
-            m_curves.push_back(straight(line.place(a), line.place(b), m_sides.size()));
-        }
-        m_sides.push_back(line.side);
-    }
+    void add(const RimLine& line) { addCurves(line, m_curves, m_sides); }
 
     [[nodiscard]] Spans wallSpans(std::size_t lineIndex, Side side) const {
         const ArrangedLine& line = m_arranged.lines[lineIndex];
@@ -230,7 +215,7 @@ class RimBuilder {
         keepInFrame(rim);
         takeBands(rim);
         takeBores(rim);
-        add(std::move(rim));
+        add(rim);
     }
 
     void addFarSideAndEnds(std::size_t k) {
@@ -266,7 +251,7 @@ class RimBuilder {
         rim.spans = without(std::move(rim.spans), onFaces);
         takeBands(rim);
         takeBores(rim);
-        add(std::move(rim));
+        add(rim);
     }
 
     void addPanelEdge(Edge edge) {
@@ -278,7 +263,7 @@ class RimBuilder {
         rim.spans = without(std::move(rim.spans), onFaces);
         takeBands(rim);
         takeBores(rim);
-        add(std::move(rim));
+        add(rim);
     }
 
     /// A bore's whole circle counts, also where it reaches past another wall of the cutout.
@@ -358,7 +343,7 @@ class RimBuilder {
             }
             const Spans closed = without(rim.spans, free);
             rim.spans = without(std::move(rim.spans), closed);
-            add(std::move(rim));
+            add(rim);
         }
     }
 

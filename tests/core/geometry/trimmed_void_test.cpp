@@ -8,6 +8,7 @@
 
 #include "core/geometry/opening.h"
 #include "tests/core/geometry/projects.h"
+#include "tests/core/geometry/rim_measure.h"
 
 namespace kerfwall::test {
 namespace {
@@ -30,20 +31,6 @@ VoidRim trimmedRim(Project project, double kerf, Guide guide) {
         openingOf(drawn, kBitRadius, kBitRadius, arranged.cutouts[0].faces, project, arranged);
     return trimmedVoidRim(project, arranged, borders[0],
                           guide == Guide::InKerfs ? kerfs : std::vector<LaidKerf>{}, trimmed.swept, kFrame);
-}
-
-double lengthOf(const VoidRim& made, VoidSide::Kind kind) {
-    double along = 0;
-    for (const Curve& curve : made.rim.curves) {
-        if (made.sides.at(curve.tag).kind == kind) along += curve.lengthInMm();
-    }
-    return along;
-}
-
-double voidArea(const VoidRim& made) {
-    double area = 0;
-    for (const auto& loop : made.rim.closedRuns()) area += signedArea(loop);
-    return area;
 }
 
 // Expected from: pencil. Clear of the kerfs nothing but the window with its four rounds is open, and all off

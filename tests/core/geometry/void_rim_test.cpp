@@ -7,6 +7,7 @@
 #include <numbers>
 
 #include "tests/core/geometry/projects.h"
+#include "tests/core/geometry/rim_measure.h"
 
 namespace kerfwall::test {
 namespace {
@@ -22,21 +23,6 @@ VoidRim rimRound(Project project) {
     const auto kerfs =
         layKerfs(project, arranged, borders, std::vector<std::optional<std::size_t>>(arranged.lines.size(), kRail));
     return voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, frameOf({{-50, -50}, {450, 300}}));
-}
-
-/// How long the stretches of one kind are together, mm.
-double lengthOf(const VoidRim& made, VoidSide::Kind kind) {
-    double along = 0;
-    for (const Curve& curve : made.rim.curves) {
-        if (made.sides.at(curve.tag).kind == kind) along += curve.lengthInMm();
-    }
-    return along;
-}
-
-double voidArea(const VoidRim& made) {
-    double area = 0;
-    for (const auto& loop : made.rim.closedRuns()) area += signedArea(loop);
-    return area;
 }
 
 // The window: A 90 up, B 146 up, C 110 in, D 290 in on 400 x 250. Kerfs of 3.2 lie inside the lines and run
