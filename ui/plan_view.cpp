@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/picking.h"
 #include "ui/rulers.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -245,15 +246,15 @@ bool PlanView::moveKeyPoint(QKeyEvent* event) {
     return true;
 }
 
-/// Tab goes from line to line, and on to the next widget after the last.
+/// Tab goes from thing to thing, and on to the next widget after the last.
 bool PlanView::focusNextPrevChild(bool next) {
-    const std::vector<SolvedLine>& lines = m_session.solved().lines;
-    const auto here = std::ranges::find(lines, m_selection.line(), &SolvedLine::id);
-    const auto count = static_cast<std::ptrdiff_t>(lines.size());
-    const std::ptrdiff_t index = here == lines.end() ? (next ? -1 : count) : here - lines.begin();
+    const std::vector<Picked> things = thingsOf(m_session.project(), m_session.solved());
+    const auto here = std::ranges::find(things, m_selection.picked());
+    const auto count = static_cast<std::ptrdiff_t>(things.size());
+    const std::ptrdiff_t index = here == things.end() ? (next ? -1 : count) : here - things.begin();
     const std::ptrdiff_t wanted = next ? index + 1 : index - 1;
     if (wanted >= 0 && wanted < count && !m_tool->isBusy()) {
-        m_selection.pickLine(lines[static_cast<std::size_t>(wanted)].id);
+        m_selection.pick(things[static_cast<std::size_t>(wanted)]);
         return true;
     }
     m_selection.clear();
