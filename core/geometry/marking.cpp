@@ -6,6 +6,7 @@
 
 #include "core/geometry/clip.h"
 #include "core/geometry/solve.h"
+#include "core/geometry/waste_click.h"
 
 namespace kerfwall {
 namespace {
@@ -113,13 +114,6 @@ std::vector<Polygon> Carried::facesOf(Point seed) const {
     }
     std::erase_if(faces, [](const Polygon& part) { return part.size() < 3 || polygonArea(part) <= kSmallestFace; });
     return faces;
-}
-
-bool isInFace(const Polygon& face, Point place) {
-    for (std::size_t i = 0; i < face.size(); ++i) {
-        if (cross(face[(i + 1) % face.size()] - face[i], place - face[i]) <= 0) return false;
-    }
-    return true;
 }
 
 /// The middle of a face, on a tenth of a millimetre where the face is wide enough: a number a person reads.
