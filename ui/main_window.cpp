@@ -21,6 +21,7 @@
 #include "ui/pick_tool.h"
 #include "ui/plan_view.h"
 #include "ui/sheet_form.h"
+#include "ui/sheet_views.h"
 #include "ui/side_view_panel.h"
 #include "ui/spoken.h"
 #include "ui/tool_strip.h"
@@ -70,10 +71,11 @@ void MainWindow::layOut() {
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(0);
     m_header = new HeaderLine(m_session, sheet);
-    m_notice = new NoticeBar(sheet);
     m_strip = new ToolStrip(m_tools, sheet);
-    m_plan = new PlanView(m_session, m_selection, sheet);
-    m_side = new SideViewPanel(m_session, sheet);
+    m_views = new SheetViews(m_session, m_selection, sheet);
+    m_plan = m_views->plan();
+    m_notice = new NoticeBar(m_views);
+    m_views->layOver(m_notice);
     m_card = new JobCard(m_session, sheet);
     m_card->setFixedWidth(kColumnWidth);
     m_entry = new EntryLine(sheet);
@@ -84,17 +86,12 @@ void MainWindow::layOut() {
     m_start->setObjectName(QStringLiteral("beginWanted"));
     auto* onPlan = new QVBoxLayout(m_plan);
     onPlan->addWidget(m_start, 0, Qt::AlignCenter);
-    auto* views = new QVBoxLayout;
-    views->setSpacing(0);
-    views->addWidget(m_plan, 1);
-    views->addWidget(m_side);
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
     middle->addWidget(m_strip);
-    middle->addLayout(views, 1);
+    middle->addWidget(m_views, 1);
     middle->addWidget(m_card);
     rows->addWidget(m_header);
-    rows->addWidget(m_notice);
     rows->addLayout(middle, 1);
     rows->addWidget(m_entry);
     setCentralWidget(sheet);
@@ -102,7 +99,6 @@ void MainWindow::layOut() {
 
 void MainWindow::connectHand() {
     connect(m_strip, &ToolStrip::chosen, this, &MainWindow::chooseTool);
-    connect(m_plan, &PlanView::scaleChanged, this, [this] { m_side->follow(m_plan->viewScale()); });
     connect(m_plan, &PlanView::typedOver, m_entry, &EntryLine::beginWith);
     connect(m_plan, &PlanView::fieldAsked, m_entry, &EntryLine::focusFirstField);
     connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
@@ -135,6 +131,10 @@ void MainWindow::connectHand() {
         refreshStart();
         m_words.start();
     });
+    connect(&m_session, &Session::cutMoved, this, [this] {
+        refreshEntry();
+        m_words.start();
+    });
     connect(&m_session, &Session::told, m_notice, &NoticeBar::tell);
     connect(&m_session, &Session::opened, this, [this] {
         m_selection.clear();
@@ -144,7 +144,9 @@ void MainWindow::connectHand() {
     m_words.setInterval(kSettleTime);
     connect(&m_words, &QTimer::timeout, this, [this] {
         m_plan->setAccessibleDescription(planInWords(m_session));
-        m_side->setAccessibleDescription(sideViewInWords(m_session));
+        for (const CutDirection direction : kCutDirections) {
+            m_views->side(direction)->setAccessibleDescription(sideViewInWords(m_session, direction));
+        }
     });
     m_words.start();
 }

@@ -22,7 +22,7 @@ class JobCard;
 class NoticeBar;
 class PlanView;
 class SheetForm;
-class SideViewPanel;
+class SheetViews;
 class Tool;
 class ToolStrip;
 class WantedForm;
@@ -93,7 +93,7 @@ private:
     NoticeBar* m_notice = nullptr;
     ToolStrip* m_strip = nullptr;
     PlanView* m_plan = nullptr;
-    SideViewPanel* m_side = nullptr;
+    SheetViews* m_views = nullptr;
     JobCard* m_card = nullptr;
     EntryLine* m_entry = nullptr;
     SheetForm* m_panelForm = nullptr;

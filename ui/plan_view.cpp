@@ -7,6 +7,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/cut_on_plan.h"
+#include "ui/cut_tool.h"
+#include "ui/hand_step.h"
 #include "ui/rulers.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -15,13 +18,9 @@ namespace kerfwall {
 namespace {
 
 constexpr double kReachPixels = 8;     // how near the pointer catches a line, a mark, an edge
-constexpr double kHandleReach = 9;     // the ends of the cutting line
-constexpr double kHandleAway = 16;     // how far beyond the panel they stand
 constexpr double kZoomStep = 1.25;
 constexpr double kSmallestScale = 0.05;  // pixels for 1 mm
 constexpr double kLargestScale = 200;
-constexpr double kInch = 25.4;
-constexpr int kFar = 10;  // Shift and an arrow key: that many steps
 
 }  // namespace
 
@@ -41,6 +40,7 @@ PlanView::PlanView(Session& session, Selection& selection, QWidget* parent)
         m_pointedAt.reset();
         fit();
     });
+    connect(&m_session, &Session::cutMoved, this, qOverload<>(&PlanView::update));
     connect(&m_selection, &Selection::changed, this, qOverload<>(&PlanView::update));
 }
 
@@ -58,23 +58,11 @@ void PlanView::pointOut(const std::vector<LineId>& lines, std::optional<Point> a
     update();
 }
 
-double PlanView::snapStep() const {
-    const double perMm = m_scale.perMm;
-    if (m_session.project().units == Units::Inches) {
-        if (perMm >= 10) return kInch / 64;
-        if (perMm >= 4) return kInch / 32;
-        return perMm >= 0.8 ? kInch / 16 : kInch / 8;
-    }
-    if (perMm >= 25) return 0.1;
-    if (perMm >= 8) return 0.5;
-    return perMm >= 0.7 ? 1 : 5;
-}
-
 Hand PlanView::handAt(QPointF pixel, Qt::KeyboardModifiers modifiers) const {
     Hand hand;
     hand.at = m_scale.toPanel(pixel);
     hand.reach = kReachPixels / m_scale.perMm;
-    hand.step = snapStep();
+    hand.step = handStep(m_scale.perMm, m_session.project().units);
     hand.snap = !(modifiers & Qt::AltModifier);
     hand.adds = modifiers & Qt::ShiftModifier;
     return hand;
@@ -89,6 +77,12 @@ void PlanView::setScale(const ViewScale& scale) {
     m_scale = scale;
     update();
     Q_EMIT scaleChanged();
+}
+
+void PlanView::setLayers(const PlanLayers& layers) {
+    m_layers = layers;
+    update();
+    Q_EMIT layersChanged();
 }
 
 void PlanView::fit() {
@@ -120,14 +114,6 @@ void PlanView::resizeEvent(QResizeEvent*) {
     if (m_fitted) fit();
 }
 
-bool PlanView::isOnCutHandle(QPointF pixel) const {
-    const Panel& panel = m_session.project().panel;
-    const QPointF left = m_scale.toScreen({0, m_session.cutHeight()}) - QPointF(kHandleAway, 0);
-    const QPointF right = m_scale.toScreen({panel.width, m_session.cutHeight()}) + QPointF(kHandleAway, 0);
-    const auto near = [&](QPointF handle) { return (pixel - handle).manhattanLength() < kHandleReach * 1.5; };
-    return near(left) || near(right);
-}
-
 void PlanView::mousePressEvent(QMouseEvent* event) {
     m_keyPoint.reset();
     if (event->button() == Qt::MiddleButton) {
@@ -137,8 +123,8 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton || !m_tool) return;
     m_pointedAt.reset();
     m_pointedOut.clear();
-    m_draggingCut = !m_tool->isBusy() && isOnCutHandle(event->position());
-    if (!m_draggingCut) m_tool->press(handAt(event->position(), event->modifiers()));
+    m_draggedCut = m_tool->isBusy() ? std::nullopt : cutHandleAt(m_session, m_scale, event->position());
+    if (!m_draggedCut) m_tool->press(handAt(event->position(), event->modifiers()));
 }
 
 void PlanView::mouseMoveEvent(QMouseEvent* event) {
@@ -150,7 +136,7 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
         return setScale(scale);
     }
     const Hand hand = handAt(event->position(), event->modifiers());
-    if (m_draggingCut) return m_session.moveCut(hand.snap ? std::round(hand.at.y / hand.step) * hand.step : hand.at.y);
+    if (m_draggedCut) return m_session.moveCut(draggedTo(m_session.project().panel, *m_draggedCut, hand));
     if (m_tool) m_tool->move(hand);
     update();
 }
@@ -158,8 +144,8 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() == Qt::MiddleButton) return m_panFrom.reset();
     if (event->button() != Qt::LeftButton || !m_tool) return;
-    if (!m_draggingCut) m_tool->release(handAt(event->position(), event->modifiers()));
-    m_draggingCut = false;
+    if (!m_draggedCut) m_tool->release(handAt(event->position(), event->modifiers()));
+    m_draggedCut.reset();
 }
 
 void PlanView::leaveEvent(QEvent*) { update(); }
@@ -234,8 +220,8 @@ bool PlanView::moveKeyPoint(QKeyEvent* event) {
         case Qt::Key_Down: shift = {0, -1}; break;
         default: return false;
     }
-    const double steps = event->modifiers() & Qt::ShiftModifier ? kFar : 1;
-    shift = steps * snapStep() * shift;
+    const double steps = event->modifiers() & Qt::ShiftModifier ? kFarSteps : 1;
+    shift = steps * handStep(m_scale.perMm, m_session.project().units) * shift;
     if (!m_tool->isBusy() && !m_keyPoint && m_tool->nudge(shift)) return true;
     const Panel& panel = m_session.project().panel;
     const Point from = m_keyPoint.value_or(Point{panel.width / 2, panel.height / 2});

@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/drawing/cutting_line.h"
 #include "core/drawing/plan_drawing.h"
 #include "ui/tool.h"
 #include "ui/view_scale.h"
@@ -22,13 +23,13 @@ public:
     Tool* tool() const { return m_tool; }
 
     const ViewScale& viewScale() const { return m_scale; }
-    /// Where the panel's bottom edge lies, so that the side view can join on.
     void zoom(double factor);
     void zoomAbout(double factor, QPointF pixel);
     /// The whole panel in view.
     void fit();
 
-    PlanLayers& layers() { return m_layers; }
+    const PlanLayers& layers() const { return m_layers; }
+    void setLayers(const PlanLayers& layers);
     /// Lines drawn bolder, as a step of work names them.
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
 
@@ -37,6 +38,7 @@ public:
 
 Q_SIGNALS:
     void scaleChanged();
+    void layersChanged();
     void typedOver(const QString& text);   ///< a digit typed while something is in hand
     void fieldAsked();                     ///< Return: to the entry line
     void deleteAsked();
@@ -56,18 +58,14 @@ protected:
 private:
     Hand handAt(QPointF pixel, Qt::KeyboardModifiers modifiers) const;
     Hand keyHand(Qt::KeyboardModifiers modifiers) const;
-    bool isOnCutHandle(QPointF pixel) const;
     bool pointWithKeys(QKeyEvent* event);
     bool moveKeyPoint(QKeyEvent* event);
-    double snapStep() const;
 
     void paintHeading(QPainter& painter) const;
-    void paintCut(QPainter& painter) const;
     void paintPicked(QPainter& painter) const;
     void paintHand(QPainter& painter) const;
     void paintNote(QPainter& painter, Point at, const QString& note) const;
     void paintKeyPoint(QPainter& painter) const;
-    void paintProjection(QPainter& painter) const;
     void setScale(const ViewScale& scale);
 
     Session& m_session;
@@ -76,7 +74,7 @@ private:
     ViewScale m_scale;
     bool m_fitted = true;  // keeps the whole panel in view until zoomed by hand
     PlanLayers m_layers;
-    bool m_draggingCut = false;
+    std::optional<CutDirection> m_draggedCut;
     std::optional<QPointF> m_panFrom;
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
     std::vector<LineId> m_pointedOut;

@@ -4,8 +4,8 @@
 #include <QPainterPath>
 #include <cmath>
 
-#include "core/drawing/side_view.h"
 #include "core/geometry/edge_place.h"
+#include "ui/cut_on_plan.h"
 #include "ui/look.h"
 #include "ui/screen_painting.h"
 #include "ui/plan_view.h"
@@ -17,7 +17,6 @@ namespace kerfwall {
 namespace {
 
 constexpr int kHeading = 30;      // pixels over the level ruler
-constexpr double kCutAway = 16;   // how far the cutting line runs beyond the panel
 
 QPolygonF polygonOf(const ViewScale& scale, const std::vector<Point>& face) {
     QPolygonF polygon;
@@ -36,12 +35,14 @@ void PlanView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), colours().desk);
-    paintProjection(painter);
+    for (const CutDirection direction : kCutDirections) {
+        if (m_session.isCutShown(direction)) paintProjection(painter, m_session, m_scale, direction, size());
+    }
     PlanLayers layers = m_layers;
     layers.markScale = m_scale.markScale();
     const Drawing drawing = planDrawing(m_session.project(), m_session.solved(), m_session.findings(), layers);
     paintOnScreen(painter, drawing, m_scale);
-    paintCut(painter);
+    paintCuts(painter, m_session, m_scale);
     paintPicked(painter);
     paintHand(painter);
     paintKeyPoint(painter);
@@ -71,42 +72,6 @@ void PlanView::paintHeading(QPainter& painter) const {
     const double ratio = physicalDpiX() / 25.4 / m_scale.perMm;
     const QString scale = ratio >= 1 ? tr("scale 1 : %1").arg(ratio, 0, 'f', 1) : tr("scale %1 : 1").arg(1 / ratio, 0, 'f', 1);
     painter.drawText(QRectF(right - 200, 6, 200, 20), Qt::AlignRight | Qt::AlignVCenter, scale);
-}
-
-/// Thin lines down to the side view: the panel's sides and where walls are cut.
-void PlanView::paintProjection(QPainter& painter) const {
-    const Panel& panel = m_session.project().panel;
-    painter.setPen(QPen(seeThrough(colours().faint, 140), 1, Qt::DotLine));
-    const auto drop = [&](double x) {
-        const double at = std::round(m_scale.toScreen({x, 0}).x()) + 0.5;
-        painter.drawLine(QPointF(at, m_scale.toScreen({0, 0}).y() + 4), QPointF(at, height()));
-    };
-    drop(0);
-    drop(panel.width);
-    for (const SectionRun& run : sectionAt(m_session.project(), m_session.solved(), m_session.cutHeight())) {
-        if (run.kind != SectionRun::Kind::Opening) continue;
-        drop(run.from);
-        drop(run.to);
-    }
-}
-
-void PlanView::paintCut(QPainter& painter) const {
-    const Panel& panel = m_session.project().panel;
-    const QPointF left = m_scale.toScreen({0, m_session.cutHeight()}) - QPointF(kCutAway, 0);
-    const QPointF right = m_scale.toScreen({panel.width, m_session.cutHeight()}) + QPointF(kCutAway, 0);
-    QPen pen(colours().ink, 1);
-    pen.setDashPattern({14, 4, 2, 4});
-    painter.setPen(pen);
-    painter.drawLine(left, right);
-    painter.setPen(QPen(colours().ink, 3, Qt::SolidLine, Qt::FlatCap));
-    painter.drawLine(left - QPointF(6, 0), left + QPointF(8, 0));
-    painter.drawLine(right - QPointF(8, 0), right + QPointF(6, 0));
-    // Arrows: the way one looks at the cut, from the bottom edge.
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(colours().ink);
-    for (const QPointF end : {left, right}) {
-        painter.drawPolygon(QPolygonF({end + QPointF(-4, -3), end + QPointF(4, -3), end + QPointF(0, -11)}));
-    }
 }
 
 void PlanView::paintPicked(QPainter& painter) const {

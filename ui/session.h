@@ -7,6 +7,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/drawing/cutting_line.h"
 #include "core/geometry/solved.h"
 #include "core/shop/finding.h"
 #include "core/shop/order_of_work.h"
@@ -65,13 +66,22 @@ public:
     /// The highest number of a line's id this sheet ever had (moving.h, nextLineId).
     int highestLine() const { return m_highestLine; }
 
-    /// Where the panel is cut for the side view: y in mm. Not part of the project.
-    double cutHeight() const { return m_cutHeight; }
-    void moveCut(double height);
+    /// Where the panel is cut for a side view. Not part of the project.
+    const CuttingLine& cut(CutDirection direction) const {
+        return direction == CutDirection::Level ? m_levelCut : m_uprightCut;
+    }
+    /// True where its side view stands on the sheet.
+    bool isCutShown(CutDirection direction) const {
+        return direction == CutDirection::Level ? m_levelCutShown : m_uprightCutShown;
+    }
+    void showCuts(bool level, bool upright);
+    /// Moves the cut of that direction; kept on the panel.
+    void moveCut(const CuttingLine& to);
 
 Q_SIGNALS:
     void changed();
     void opened();
+    void cutMoved();  ///< or shown, or hidden
     /// One sentence about what a change did beyond what was asked for.
     void told(const QString& sentence);
 
@@ -85,6 +95,7 @@ private:
     void put(const Project& project);
     void reset(const Project& project, const QString& path);
     void record(const QString& name, const Project& before);
+    void putCut(const CuttingLine& to);
     void tellVanished(const Project& before, const Solved& solvedBefore);
 
     Project m_project;
@@ -100,7 +111,10 @@ private:
     Project m_before;
     Solved m_solvedBefore;
     int m_highestLine = 0;
-    double m_cutHeight = 0;
+    CuttingLine m_levelCut;
+    CuttingLine m_uprightCut{CutDirection::Upright, 0};
+    bool m_levelCutShown = true;
+    bool m_uprightCutShown = false;
 };
 
 }  // namespace kerfwall

@@ -63,8 +63,9 @@ void MainWindow::addLayer(QMenu* menu, const QString& text, bool PlanLayers::*la
     action->setCheckable(true);
     action->setChecked(m_plan->layers().*layer);
     connect(action, &QAction::toggled, this, [this, layer](bool shown) {
-        m_plan->layers().*layer = shown;
-        m_plan->update();
+        PlanLayers layers = m_plan->layers();
+        layers.*layer = shown;
+        m_plan->setLayers(layers);
     });
 }
 
