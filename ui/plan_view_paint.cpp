@@ -66,12 +66,15 @@ void PlanView::paintHeading(QPainter& painter) const {
     bold.setBold(true);
     painter.setFont(bold);
     painter.setPen(colours().ink);
-    painter.drawText(QPointF(left, 20), tr("Plan, layout face up"));
+    const QString title = tr("Plan, layout face up");
+    const double titleEnd = left + painter.fontMetrics().horizontalAdvance(title) + 18;
+    painter.drawText(QPointF(left, 20), title);
     painter.setFont(font());
     painter.setPen(colours().faint);
     const double ratio = physicalDpiX() / 25.4 / m_scale.perMm;
     const QString scale = ratio >= 1 ? tr("scale 1 : %1").arg(ratio, 0, 'f', 1) : tr("scale %1 : 1").arg(1 / ratio, 0, 'f', 1);
-    painter.drawText(QRectF(right - 200, 6, 200, 20), Qt::AlignRight | Qt::AlignVCenter, scale);
+    const double scaleWidth = painter.fontMetrics().horizontalAdvance(scale);
+    painter.drawText(QPointF(std::max(titleEnd, right - scaleWidth), 20), scale);
 }
 
 void PlanView::paintPicked(QPainter& painter) const {

@@ -13,7 +13,7 @@
 namespace kerfwall {
 namespace {
 
-constexpr int kPlanBesideSide = 680;  // pixels the plan keeps where both side views stand
+constexpr int kPlanBesideSide = 700;  // pixels the plan keeps where both side views stand
 const QString kWishKey = QStringLiteral("sideViews");
 
 }  // namespace

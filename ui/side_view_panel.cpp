@@ -17,11 +17,11 @@ namespace kerfwall {
 namespace {
 
 // Pixels.
-constexpr int kUnderHeading = 42;      // level: from the heading's line to the layout face, for signs
-constexpr int kUnderFace = 114;        // ... and from there to the view's end, for sizes and words
-constexpr int kBeforeFace = 64;        // upright: from the view's side to the layout face, for texts and signs
-constexpr int kBehindFace = 146;       // ... and from there to the view's end
-constexpr double kThickness = 62;      // the panel's thickness is drawn about that large
+constexpr int kUnderHeading = 32;      // level: from the heading's line to the layout face, for signs
+constexpr int kUnderFace = 130;        // ... and from there to the view's end, for sizes and words
+constexpr int kBeforeFace = 60;        // upright: from the view's side to the layout face, for texts and signs
+constexpr int kBehindFace = 128;       // ... and from there to the view's end
+constexpr double kThickness = 56;      // the panel's thickness is drawn about that large
 constexpr double kMostLarger = 20;
 
 }  // namespace
@@ -93,7 +93,8 @@ QString SideViewPanel::noteText() const {
     const QString cut = isLevel() ? tr("%1 above the bottom edge").arg(at) : tr("%1 from the left edge").arg(at);
     const double larger = exaggeration();
     if (larger == 1) return cut;
-    return cut + (larger > 1 ? tr(" · heights %1 × larger").arg(larger) : tr(" · heights %1 × smaller").arg(1 / larger));
+    const QString heights = larger > 1 ? tr("heights %1 × larger").arg(larger) : tr("heights %1 × smaller").arg(1 / larger);
+    return cut + (isLevel() ? QStringLiteral(" · ") : QStringLiteral("\n")) + heights;
 }
 
 void SideViewPanel::paintHeadingInLine(QPainter& painter) const {

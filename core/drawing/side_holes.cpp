@@ -171,17 +171,48 @@ void addSigns(SideViewer& view, const std::vector<Shown>& holes) {
     }
 }
 
-std::string measures(const SideViewer& view, const ClampHole& hole, bool twoLines, std::string& second) {
+/// Clamp holes of one drill at one height: they differ in depth alone.
+struct Alike {
+    const ClampHole* hole = nullptr;
+    double least = 0;
+    double most = 0;
+    bool several = false;
+};
+
+std::vector<Alike> alikeHoles(const Project& project) {
+    std::vector<Alike> groups;
+    for (const ClampHole& hole : project.clampHoles) {
+        const auto same = std::ranges::find_if(groups, [&](const Alike& group) {
+            return group.hole->diameter == hole.diameter &&
+                   heightOf(project.panel, *group.hole) == heightOf(project.panel, hole);
+        });
+        if (same == groups.end()) {
+            groups.push_back({&hole, hole.depth, hole.depth, false});
+            continue;
+        }
+        *same = {same->hole, std::min(same->least, hole.depth), std::max(same->most, hole.depth), true};
+    }
+    return groups;
+}
+
+std::string boreWords(const SideViewer& view, const Alike& group) {
+    return (group.several ? "clamp holes \u2300 " : "clamp hole \u2300 ") + view.text(group.hole->diameter);
+}
+
+std::string depthWords(const SideViewer& view, const Alike& group) {
+    const std::string most = group.most > group.least ? " to " + view.text(group.most) : "";
+    return view.text(group.least) + most + " deep";
+}
+
+std::string woodWords(const SideViewer& view, const ClampHole& hole) {
     const double axis = heightOf(view.project.panel, hole);
     const double above = axis - hole.diameter / 2;
     const double below = view.thickness() - axis - hole.diameter / 2;
-    const std::string first =
-        "clamp hole \u2300 " + view.text(hole.diameter) + ", " + view.text(hole.depth) + " deep, ";
-    const bool same = std::abs(above - below) < 1e-9;
-    const std::string wood = same ? view.text(above) + " of wood above and below"
-                                  : view.text(above) + " of wood above, " + view.text(below) + " below";
-    second = twoLines ? wood : std::string();
-    return twoLines ? first : first + wood;
+    const auto wood = [&](double left) {
+        return left > 0 ? view.text(left) + " of wood" : std::string("no wood");
+    };
+    if (std::abs(above - below) < 1e-9) return wood(above) + " above and below";
+    return wood(above) + " above, " + (below > 0 ? view.text(below) : "none") + " below";
 }
 
 }  // namespace
@@ -204,19 +235,19 @@ void addClampHoles(SideViewer& view) {
 }
 
 void addHoleTexts(SideViewer& view, Point firstLine) {
-    std::set<std::string> shown;
     Point at = firstLine;
     const auto write = [&](const std::string& text) {
-        if (text.empty()) return;
         view.drawing.marks.emplace_back(Label{Ink::Text, at, text, kTextHeight, Anchor::Left, 0, "hole"});
         at.y -= view.mm(kLine);
     };
-    for (const ClampHole& hole : view.project.clampHoles) {
-        std::string second;
-        const std::string first = measures(view, hole, !view.isLevel(), second);
-        if (!shown.insert(first + second).second) continue;
-        write(first);
-        write(second);
+    for (const Alike& group : alikeHoles(view.project)) {
+        const std::vector<std::string> words{boreWords(view, group), depthWords(view, group),
+                                             woodWords(view, *group.hole)};
+        if (view.isLevel()) {
+            write(words[0] + ", " + words[1] + ", " + words[2]);
+        } else {
+            for (const std::string& line : words) write(line);
+        }
     }
     view.drawing.bounds.low.y = std::min(view.drawing.bounds.low.y, at.y);
 }

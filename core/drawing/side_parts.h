@@ -32,7 +32,7 @@ struct SideViewer {
 
 /// Clamp holes with their heights, where they come through, and the signs of what is found about them.
 void addClampHoles(SideViewer& view);
-/// The holes' measures in words, one line each; `firstLine`: where the first one's baseline lies.
+/// The holes' measures in words, one line for all of one drill at one height (upright three); `firstLine`: where the first one's baseline lies.
 void addHoleTexts(SideViewer& view, Point firstLine);
 
 }  // namespace kerfwall

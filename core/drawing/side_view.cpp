@@ -17,7 +17,8 @@ constexpr double kLine = 5;          // from one line of text to the next
 constexpr double kBeside = 5;        // from a kerf to its depth's dimension line
 constexpr double kDepthText = 14;    // room for a depth's dimension text beside its line
 constexpr double kTextHigh = 4;      // ... or for its height
-constexpr double kTextsAhead = 10;   // upright: the holes' texts begin that much before the layout face
+constexpr double kTextsAhead = 15;   // upright: the holes' texts begin that much before the layout face
+constexpr double kUnderAxis = 11;    // ... and stand clear of the axis' dimension under the panel
 constexpr double kSamePlace = 1e-6;  // mm
 
 using Kind = SectionRun::Kind;
@@ -113,7 +114,7 @@ void addOpeningSizes(SideViewer& view) {
 
 /// Where the words begin: under a level view clear of its dimensions, under an upright one's end.
 Point firstLine(const SideViewer& view) {
-    if (!view.isLevel()) return {-view.mm(kTextsAhead), -view.mm(2 * kLine + kBeside)};
+    if (!view.isLevel()) return {-view.mm(kTextsAhead), -view.mm(kUnderAxis)};
     const bool sizes = view.look.dimensions && std::ranges::any_of(view.runs, [](const auto& run) {
                            return run.kind == Kind::Opening;
                        });

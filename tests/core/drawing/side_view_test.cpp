@@ -53,6 +53,17 @@ TEST(SideView, SaysHowMuchWoodIsLeftRoundAClampHole) {
     EXPECT_EQ(marksOf<Stroke>(drawing, Ink::Hidden).size(), 6U) << "three hidden lines a hole";
 }
 
+// Expected from: pencil. 12 wide about 4 in 18 stands 2 above the face and leaves 18 - 10 = 8 below.
+TEST(SideView, SaysOfHolesOfOneDrillAtOneHeightHowDeepTheyAre) {
+    Project project = blankPanel(400, 250, 18);
+    project.clampHoles.push_back({"h", Edge::Left, 100, 12, 60, 4, {}});
+    project.clampHoles.push_back({"g", Edge::Top, 150, 12, 45, 4, {}});
+    EXPECT_EQ(words(levelView(project, {}, 118)),
+              (std::vector<std::string>{"clamp holes \u2300 12, 45 to 60 deep, no wood above, 8 below"}));
+    EXPECT_EQ(words(uprightView(project, {}, 118)),
+              (std::vector<std::string>{"clamp holes \u2300 12", "45 to 60 deep", "no wood above, 8 below"}));
+}
+
 // Expected from: pencil. A hole 60 deep from the bottom is cut at 40 and lies hidden behind at 80.
 TEST(SideView, CutsAHoleFromTheBottomEdgeOnlyWithinItsDepth) {
     Project project = blankPanel(400, 250, 18);
