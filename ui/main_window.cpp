@@ -20,6 +20,7 @@
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
 #include "ui/plan_view.h"
+#include "ui/screen_form.h"
 #include "ui/sheet_form.h"
 #include "ui/sheet_views.h"
 #include "ui/side_view_panel.h"
@@ -82,6 +83,7 @@ void MainWindow::layOut() {
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
     m_wantedForm = new WantedForm(m_session, m_card->widget());
+    m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
     m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
     m_start->setObjectName(QStringLiteral("beginWanted"));
     auto* onPlan = new QVBoxLayout(m_plan);
@@ -120,6 +122,8 @@ void MainWindow::connectHand() {
     for (SheetForm* form : {m_panelForm, m_useForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
+    connect(m_screenForm, &ScreenForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_screenForm, &ScreenForm::measured, m_plan, &PlanView::showLifeSize);
     connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
     connect(&m_selection, &Selection::changed, this, [this] {
         refreshEntry();

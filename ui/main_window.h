@@ -6,7 +6,6 @@
 #include <functional>
 #include <vector>
 
-#include "core/drawing/plan_drawing.h"
 #include "ui/look.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -21,6 +20,7 @@ class HeaderLine;
 class JobCard;
 class NoticeBar;
 class PlanView;
+class ScreenForm;
 class SheetForm;
 class SheetViews;
 class Tool;
@@ -63,7 +63,11 @@ private:
     void makeFileMenu();
     void makeEditMenu();
     void makeViewMenu();
-    void addLayer(QMenu* menu, const QString& text, bool PlanLayers::*layer);
+    void makeSideViewMenu(QMenu* view);
+    void makeLayerMenu(QMenu* view);
+    void showLifeSize();
+    void layScreenForm();
+    void goToFinding(int by);
     void refreshEntry();
     void refreshNames();
     void deletePicked();
@@ -99,6 +103,7 @@ private:
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
+    ScreenForm* m_screenForm = nullptr;
     QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;

@@ -3,7 +3,6 @@
 
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
 
@@ -18,9 +17,6 @@ namespace kerfwall {
 namespace {
 
 constexpr double kReachPixels = 8;     // how near the pointer catches a line, a mark, an edge
-constexpr double kZoomStep = 1.25;
-constexpr double kSmallestScale = 0.05;  // pixels for 1 mm
-constexpr double kLargestScale = 200;
 
 }  // namespace
 
@@ -48,7 +44,7 @@ void PlanView::setTool(Tool* tool) {
     if (m_tool) disconnect(m_tool, nullptr, this, nullptr);
     m_tool = tool;
     connect(m_tool, &Tool::updated, this, qOverload<>(&PlanView::update));
-    setCursor(m_tool->objectName() == QStringLiteral("pick") ? Qt::ArrowCursor : Qt::CrossCursor);
+    dressPointer();
     update();
 }
 
@@ -72,54 +68,15 @@ Hand PlanView::keyHand(Qt::KeyboardModifiers modifiers) const {
     return handAt(m_scale.toScreen(*m_keyPoint), modifiers);
 }
 
-void PlanView::setScale(const ViewScale& scale) {
-    if (scale == m_scale) return;
-    m_scale = scale;
-    update();
-    Q_EMIT scaleChanged();
-}
-
 void PlanView::setLayers(const PlanLayers& layers) {
     m_layers = layers;
     update();
     Q_EMIT layersChanged();
 }
 
-void PlanView::fit() {
-    m_fitted = true;
-    const Panel& panel = m_session.project().panel;
-    // Outside the panel stand edge marks and line letters, which keep their size.
-    constexpr double kLettersAside = 56;
-    constexpr double kLettersAbove = 78;  // and the heading
-    const QRectF room = QRectF(rect()).adjusted(kRulerWidth + kLettersAside, kRulerHeight + kLettersAbove,
-                                                -kLettersAside, -kLettersAside);
-    if (room.width() < 20 || room.height() < 20) return;
-    const double perMm = std::min(room.width() / panel.width, room.height() / panel.height);
-    const double left = room.left() + (room.width() - perMm * panel.width) / 2;
-    setScale({perMm, QPointF(left, room.top() + (room.height() + perMm * panel.height) / 2)});
-}
-
-void PlanView::zoom(double factor) { zoomAbout(factor, QRectF(rect()).center()); }
-
-void PlanView::zoomAbout(double factor, QPointF pixel) {
-    const Point kept = m_scale.toPanel(pixel);
-    ViewScale scale = m_scale;
-    scale.perMm = std::clamp(scale.perMm * factor, kSmallestScale, kLargestScale);
-    scale.origin = QPointF(pixel.x() - kept.x * scale.perMm, pixel.y() + kept.y * scale.perMm);
-    m_fitted = false;
-    setScale(scale);
-}
-
-void PlanView::resizeEvent(QResizeEvent*) {
-    if (m_fitted) fit();
-}
-
 void PlanView::mousePressEvent(QMouseEvent* event) {
     m_keyPoint.reset();
-    if (event->button() == Qt::MiddleButton) {
-        m_panFrom = event->position();
-        return;
-    }
+    if (beginPan(event)) return;
     if (event->button() != Qt::LeftButton || !m_tool) return;
     m_pointedAt.reset();
     m_pointedOut.clear();
@@ -128,13 +85,7 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
 }
 
 void PlanView::mouseMoveEvent(QMouseEvent* event) {
-    if (m_panFrom) {
-        ViewScale scale = m_scale;
-        scale.origin += event->position() - *m_panFrom;
-        m_panFrom = event->position();
-        m_fitted = false;
-        return setScale(scale);
-    }
+    if (m_panFrom) return panTo(event->position());
     const Hand hand = handAt(event->position(), event->modifiers());
     if (m_draggedCut) return m_session.moveCut(draggedTo(m_session.project().panel, *m_draggedCut, hand));
     if (m_tool) m_tool->move(hand);
@@ -142,27 +93,13 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {
-    if (event->button() == Qt::MiddleButton) return m_panFrom.reset();
+    if (m_panFrom) return endPan();
     if (event->button() != Qt::LeftButton || !m_tool) return;
     if (!m_draggedCut) m_tool->release(handAt(event->position(), event->modifiers()));
     m_draggedCut.reset();
 }
 
 void PlanView::leaveEvent(QEvent*) { update(); }
-
-void PlanView::wheelEvent(QWheelEvent* event) {
-    const QPoint turned = event->angleDelta();
-    if (event->modifiers() & Qt::ControlModifier) {
-        zoomAbout(std::pow(kZoomStep, turned.y() / 120.0), event->position());
-    } else {
-        ViewScale scale = m_scale;
-        const bool sideways = event->modifiers() & Qt::ShiftModifier;
-        scale.origin += sideways ? QPointF(turned.y() / 2.0, 0) : QPointF(turned.x() / 2.0, turned.y() / 2.0);
-        m_fitted = false;
-        setScale(scale);
-    }
-    event->accept();
-}
 
 bool PlanView::event(QEvent* event) {
     // While something is in hand digits are numbers, not tools.
@@ -191,7 +128,8 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
         Q_EMIT fieldAsked();
         return;
     }
-    if (pointWithKeys(event)) return;
+    if (panWithKeys(event) || pointWithKeys(event)) return;
+    if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) return holdSpace(true);
     const QString text = event->text();
     if (m_tool->isBusy() && !text.isEmpty() && (text.at(0).isDigit() || QStringLiteral(".,-").contains(text.at(0)))) {
         Q_EMIT typedOver(text);
@@ -226,6 +164,7 @@ bool PlanView::moveKeyPoint(QKeyEvent* event) {
     const Panel& panel = m_session.project().panel;
     const Point from = m_keyPoint.value_or(Point{panel.width / 2, panel.height / 2});
     m_keyPoint = Point{std::clamp(from.x + shift.x, 0.0, panel.width), std::clamp(from.y + shift.y, 0.0, panel.height)};
+    bringIntoView(*m_keyPoint);
     m_tool->move(keyHand(event->modifiers() & ~Qt::ShiftModifier));
     update();
     return true;

@@ -27,6 +27,12 @@ public:
     void zoomAbout(double factor, QPointF pixel);
     /// The whole panel in view.
     void fit();
+    /// That part of the panel frame in view, as large as it fits.
+    void showClose(const Box& box);
+    /// A millimetre of the panel is a millimetre on the screen, about the middle of the view.
+    void showLifeSize();
+    /// Moves the sheet, pixels.
+    void pan(QPointF by);
 
     const PlanLayers& layers() const { return m_layers; }
     void setLayers(const PlanLayers& layers);
@@ -53,6 +59,8 @@ protected:
     void leaveEvent(QEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
 private:
@@ -61,6 +69,18 @@ private:
     bool pointWithKeys(QKeyEvent* event);
     bool moveKeyPoint(QKeyEvent* event);
 
+    // Looking, in plan_view_looking.cpp.
+    QRectF roomForPanel() const;
+    void fitInto(const QRectF& room, const Box& box);
+    void bringIntoView(Point place);
+    bool beginPan(QMouseEvent* event);
+    void panTo(QPointF pixel);
+    void endPan();
+    void holdSpace(bool held);
+    void dressPointer();
+    bool panWithKeys(QKeyEvent* event);
+
+    int headingHeight() const;
     void paintHeading(QPainter& painter) const;
     void paintPicked(QPainter& painter) const;
     void paintHand(QPainter& painter) const;
@@ -76,6 +96,7 @@ private:
     PlanLayers m_layers;
     std::optional<CutDirection> m_draggedCut;
     std::optional<QPointF> m_panFrom;
+    bool m_spaceHeld = false;
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
     std::vector<LineId> m_pointedOut;
     std::optional<Point> m_pointedAt;

@@ -2,12 +2,14 @@
 // What the plan view shows; what it hears stands in plan_view.cpp.
 #include <QPainter>
 #include <QPainterPath>
+#include <QScreen>
 #include <cmath>
 
 #include "core/geometry/edge_place.h"
 #include "ui/cut_on_plan.h"
 #include "ui/look.h"
 #include "ui/screen_painting.h"
+#include "ui/screen_scale.h"
 #include "ui/plan_view.h"
 #include "ui/rulers.h"
 #include "ui/selection.h"
@@ -16,12 +18,18 @@
 namespace kerfwall {
 namespace {
 
-constexpr int kHeading = 30;      // pixels over the level ruler
+constexpr int kHeading = 30;      // pixels over the level ruler, or more for large letters
 
 QPolygonF polygonOf(const ViewScale& scale, const std::vector<Point>& face) {
     QPolygonF polygon;
     for (const Point corner : face) polygon << scale.toScreen(corner);
     return polygon;
+}
+
+/// `ratio`: millimetres of the panel for one on the screen.
+QString scaleText(double ratio) {
+    if (std::abs(ratio - 1) < 1e-6) return PlanView::tr("life size");
+    return ratio >= 1 ? PlanView::tr("scale 1 : %1").arg(ratio, 0, 'f', 1) : PlanView::tr("scale %1 : 1").arg(1 / ratio, 0, 'f', 1);
 }
 
 QColor seeThrough(QColor colour, int alpha) {
@@ -54,11 +62,13 @@ void PlanView::paintEvent(QPaintEvent*) {
     }
 }
 
+int PlanView::headingHeight() const { return std::max(kHeading, fontMetrics().height() + 14); }
+
 void PlanView::paintHeading(QPainter& painter) const {
     const Panel& panel = m_session.project().panel;
-    painter.fillRect(QRect(0, 0, width(), kHeading), colours().desk);
+    painter.fillRect(QRect(0, 0, width(), headingHeight()), colours().desk);
     const QPointF pointer = m_keyPoint ? m_scale.toScreen(*m_keyPoint) : QPointF(mapFromGlobal(QCursor::pos()));
-    paintRulers(painter, rect().adjusted(0, kHeading, 0, 0), m_scale, m_session.project().units,
+    paintRulers(painter, rect().adjusted(0, headingHeight(), 0, 0), m_scale, m_session.project().units,
                 underMouse() || m_keyPoint ? pointer : QPointF(-1, -1));
     const double left = std::max<double>(kRulerWidth + 4, m_scale.toScreen({0, 0}).x());
     const double right = std::min<double>(width() - 16, m_scale.toScreen({panel.width, 0}).x());
@@ -68,13 +78,13 @@ void PlanView::paintHeading(QPainter& painter) const {
     painter.setPen(colours().ink);
     const QString title = tr("Plan, layout face up");
     const double titleEnd = left + painter.fontMetrics().horizontalAdvance(title) + 18;
-    painter.drawText(QPointF(left, 20), title);
+    const double baseline = 6 + painter.fontMetrics().ascent();
+    painter.drawText(QPointF(left, baseline), title);
     painter.setFont(font());
     painter.setPen(colours().faint);
-    const double ratio = physicalDpiX() / 25.4 / m_scale.perMm;
-    const QString scale = ratio >= 1 ? tr("scale 1 : %1").arg(ratio, 0, 'f', 1) : tr("scale %1 : 1").arg(1 / ratio, 0, 'f', 1);
+    const QString scale = scaleText(pixelsPerMm(*screen()) / m_scale.perMm);
     const double scaleWidth = painter.fontMetrics().horizontalAdvance(scale);
-    painter.drawText(QPointF(std::max(titleEnd, right - scaleWidth), 20), scale);
+    painter.drawText(QPointF(std::max(titleEnd, right - scaleWidth), baseline), scale);
 }
 
 void PlanView::paintPicked(QPainter& painter) const {
@@ -132,7 +142,7 @@ void PlanView::paintNote(QPainter& painter, Point at, const QString& note) const
     // Kept on the sheet.
     if (box.right() > width() - 6) box.moveRight(m_scale.toScreen(at).x() - 16);
     box.moveLeft(std::max(box.left(), kRulerWidth + 4.0));
-    box.moveTop(std::max(box.top(), kHeading + kRulerHeight + 4.0));
+    box.moveTop(std::max(box.top(), headingHeight() + kRulerHeight + 4.0));
     painter.setPen(QPen(drawingColours().tool, 1));
     painter.setBrush(colours().column);
     painter.drawRoundedRect(box, 3, 3);
