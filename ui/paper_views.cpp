@@ -100,7 +100,7 @@ TwoViews twoViews(const Project& project, const Solved& solved, const std::vecto
             Stroke{Ink::CuttingPlane, {x, views.cutHeight}, {x + 2 * past / 3, views.cutHeight}, {}});
     }
     views.side = sideView(project, solved, findings, {CutDirection::Level, views.cutHeight},
-                          {views.exaggeration, layers.markScale});
+                          {.exaggeration = views.exaggeration, .markScale = layers.markScale});
 
     const double left = frame.left() + (frame.width() - panel.width * perMm) / 2;
     const double planFoot = frame.top() + above + panel.height * perMm;

@@ -22,6 +22,8 @@ constexpr double kNotch = 120;           // eighths of a degree, of a mouse whee
 constexpr double kKeyPan = 60;           // pixels; Shift: five times that
 // Pixels outside the panel, for edge marks and line letters, which keep their size.
 constexpr double kLettersAside = 56;
+constexpr double kLettersNarrow = 40;  // where the view is narrow
+constexpr int kNarrow = 420;
 constexpr double kLettersAbove = 78;  // and the heading
 constexpr double kWordsBelow = 96;    // where the upright side view's words about clamp holes stand beside it
 constexpr double kRoomRound = 24;     // round what is brought close up
@@ -37,7 +39,8 @@ void PlanView::setScale(const ViewScale& scale) {
 
 QRectF PlanView::roomForPanel() const {
     const bool words = m_session.isCutShown(CutDirection::Upright) && !m_session.project().clampHoles.empty();
-    return QRectF(rect()).adjusted(kRulerWidth + kLettersAside, kRulerHeight + kLettersAbove, -kLettersAside,
+    const double aside = width() < kNarrow ? kLettersNarrow : kLettersAside;
+    return QRectF(rect()).adjusted(kRulerWidth + aside, kRulerHeight + kLettersAbove, -aside,
                                    words ? -kWordsBelow : -kLettersAside);
 }
 

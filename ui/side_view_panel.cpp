@@ -17,7 +17,7 @@ namespace kerfwall {
 namespace {
 
 // Pixels.
-constexpr int kUnderHeading = 32;      // level: from the heading's line to the layout face, for signs
+constexpr int kUnderHeading = 36;      // level: from the heading's line to the layout face, for signs
 constexpr int kUnderFace = 130;        // ... and from there to the view's end, for sizes and words
 constexpr int kBeforeFace = 60;        // upright: from the view's side to the layout face, for texts and signs
 constexpr int kBehindFace = 128;       // ... and from there to the view's end
@@ -75,7 +75,8 @@ void SideViewPanel::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), colours().desk);
     paintProjection(painter);
-    const SideViewLook look{exaggeration(), m_plan.markScale(), m_layers.kerfs, m_layers.dimensions, m_layers.findings};
+    const double wordsFrom = std::max(0.0, m_plan.toPanel(QPointF(kRulerWidth + 4, 0)).x);
+    const SideViewLook look{exaggeration(), m_plan.markScale(), wordsFrom, m_layers.kerfs, m_layers.dimensions, m_layers.findings};
     const Drawing drawing = sideView(m_session.project(), m_session.solved(), m_session.findings(),
                                      m_session.cut(m_direction), look);
     const QPointF origin = isLevel() ? QPointF(m_plan.origin.x(), height() - kUnderFace) : QPointF(kBeforeFace, m_plan.origin.y());
@@ -120,7 +121,7 @@ void SideViewPanel::paintHeadingInLine(QPainter& painter) const {
 
 /// Title and note under one another, on a ground of their own: a panel zoomed in runs on below them.
 void SideViewPanel::paintHeadingInColumn(QPainter& painter) const {
-    const QRect room(10, 6, width() - 16, height());
+    const QRect room(8, 6, width() - 12, height());
     QFont bold = font();
     bold.setBold(true);
     const auto wrapped = [](QPainter& on, const QRect& in, const QString& words) {
@@ -128,12 +129,13 @@ void SideViewPanel::paintHeadingInColumn(QPainter& painter) const {
         on.drawText(in, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, words, &taken);
         return taken.bottom() + 1;
     };
-    const int titleHigh = QFontMetrics(bold).boundingRect(room, Qt::TextWordWrap, tr("Side view at the cutting line")).height();
+    const QString title = tr("Side view at the cut");
+    const int titleHigh = QFontMetrics(bold).boundingRect(room, Qt::TextWordWrap, title).height();
     const int noteHigh = fontMetrics().boundingRect(room, Qt::TextWordWrap, noteText()).height();
     painter.fillRect(QRect(0, 0, width(), 6 + titleHigh + noteHigh + 4), colours().desk);
     painter.setFont(bold);
     painter.setPen(colours().ink);
-    const int below = wrapped(painter, room, tr("Side view at the cutting line"));
+    const int below = wrapped(painter, room, title);
     painter.setFont(font());
     painter.setPen(colours().faint);
     wrapped(painter, room.adjusted(0, below - room.top(), 0, 0), noteText());

@@ -118,7 +118,7 @@ Point firstLine(const SideViewer& view) {
     const bool sizes = view.look.dimensions && std::ranges::any_of(view.runs, [](const auto& run) {
                            return run.kind == Kind::Opening;
                        });
-    return {0, view.place(0, view.thickness()).y - view.mm((sizes ? kUnder : 0) + kLine + 1)};
+    return {view.look.wordsFrom, view.place(0, view.thickness()).y - view.mm((sizes ? kUnder : 0) + kLine + 1)};
 }
 
 Box boundsOf(const SideViewer& view, Point words) {

@@ -11,6 +11,7 @@ namespace kerfwall {
 struct SideViewLook {
     double exaggeration = 1;  ///< heights drawn that many times larger
     double markScale = 1;     ///< as in PlanLayers
+    double wordsFrom = 0;     ///< level: how far along the cut words about the holes begin, so that they stay in view
     bool kerfs = true;
     bool dimensions = true;
     bool findings = true;

@@ -167,6 +167,15 @@ TEST(SideView, OutlinesWhereAHoleComesThroughAndSignsIt) {
     EXPECT_TRUE(marksOf<Circle>(without, Ink::FindingStop).empty());
 }
 
+TEST(SideView, WordsBeginWhereTheViewBegins) {
+    Project project = blankPanel(400, 250, 18);
+    project.clampHoles.push_back({"h", Edge::Bottom, 100, 10, 60, {}, {}});
+    const Drawing drawing = sideView(project, {}, {}, {CutDirection::Level, 40}, {.wordsFrom = 130});
+    for (const Label& label : marksOf<Label>(drawing, Ink::Text)) {
+        if (label.id == "hole") EXPECT_EQ(label.at.x, 130);
+    }
+}
+
 TEST(SideView, LeavesOutTheLayersThatAreHidden) {
     Solved solved = windowInPanel();
     const CuttingLine cut{CutDirection::Level, 50};
