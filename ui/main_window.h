@@ -65,12 +65,14 @@ private:
     void makeViewMenu();
     void makeSideViewMenu(QMenu* view);
     void makeLayerMenu(QMenu* view);
+    void showPicked();
     void showLifeSize();
     void layScreenForm();
     void goToFinding(int by);
     void refreshEntry();
     void refreshNames();
     void deletePicked();
+    void pickAll();
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();
@@ -109,6 +111,7 @@ private:
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     QAction* m_delete = nullptr;
+    QAction* m_showPicked = nullptr;
     QTimer m_words;  // the views' words follow once a change has settled
     bool m_closing = false;
 };

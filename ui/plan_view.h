@@ -68,6 +68,7 @@ private:
     Hand keyHand(Qt::KeyboardModifiers modifiers) const;
     bool pointWithKeys(QKeyEvent* event);
     bool moveKeyPoint(QKeyEvent* event);
+    bool growWithKeys(QKeyEvent* event);
 
     // Looking, in plan_view_looking.cpp.
     QRectF roomForPanel() const;

@@ -6,6 +6,7 @@
 #include <QScreen>
 #include <QSettings>
 
+#include "core/geometry/picking.h"
 #include "ui/header_line.h"
 #include "ui/job_card.h"
 #include "ui/kept_layers.h"
@@ -30,11 +31,12 @@ void MainWindow::makeViewMenu() {
     nearer->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Plus), QKeySequence(Qt::CTRL | Qt::Key_Equal)});
     view->addAction(tr("Zoom &out"), QKeySequence(Qt::CTRL | Qt::Key_Minus), this, [this] { m_plan->zoom(1 / kZoomStep); });
     view->addAction(tr("&Whole panel"), QKeySequence(Qt::CTRL | Qt::Key_0), m_plan, &PlanView::fit);
+    m_showPicked = view->addAction(tr("&Picked, close up"), QKeySequence(Qt::Key_F2), this, &MainWindow::showPicked);
     view->addAction(tr("Li&fe size"), QKeySequence(Qt::Key_F3), this, &MainWindow::showLifeSize);
     view->addAction(tr("&Hold a ruler to the screen"), this, &MainWindow::layScreenForm);
     view->addSeparator();
     view->addAction(tr("&Next finding"), QKeySequence(Qt::Key_F4), this, [this] { goToFinding(1); });
-    view->addAction(tr("&Previous finding"), QKeySequence(Qt::SHIFT | Qt::Key_F4), this, [this] { goToFinding(-1); });
+    view->addAction(tr("Pre&vious finding"), QKeySequence(Qt::SHIFT | Qt::Key_F4), this, [this] { goToFinding(-1); });
     view->addSeparator();
     makeSideViewMenu(view);
     makeLayerMenu(view);
@@ -96,6 +98,11 @@ void MainWindow::makeLayerMenu(QMenu* view) {
     menu->addAction(tr("&All of them"), QKeySequence(Qt::ALT | Qt::Key_0), this, [actions] {
         for (QAction* action : actions) action->setChecked(true);
     });
+}
+
+void MainWindow::showPicked() {
+    const Picked picked = stillThere(m_session.project(), m_selection.picked());
+    if (!picked.isEmpty()) m_plan->showClose(boundsOf(m_session.project(), m_session.solved(), picked));
 }
 
 /// Asks for a ruler until one was held to this screen.

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/drawing/drawn_size.h"
+#include "core/drawing/fence_section.h"
 #include "core/drawing/side_parts.h"
 
 namespace kerfwall {
@@ -112,13 +113,33 @@ void addOpeningSizes(SideViewer& view) {
     }
 }
 
+/// The fences that are cut, with their heights over the face they stand on.
+void addFences(SideViewer& view) {
+    for (const FenceSection& fence : fenceSections(view.project, view.solved, view.cut)) {
+        const OutlineLoop loop =
+            polygonLoop({view.place(fence.from, fence.bottom), view.place(fence.to, fence.bottom),
+                         view.place(fence.to, fence.top), view.place(fence.from, fence.top)});
+        view.drawing.marks.emplace_back(Area{Ink::FenceBody, {loop}, std::to_string(fence.index + 1)});
+        if (!view.look.dimensions) continue;
+        const bool above = view.project.fences[fence.index].face == Face::Layout;
+        const double foot = above ? 0 : view.thickness();
+        const double height = above ? -fence.top : fence.bottom - view.thickness();
+        const Point from = view.place(fence.to, above ? foot : fence.bottom);
+        const Point to = view.place(fence.to, above ? fence.top : foot);
+        // Towards the face, what lies onwards along the cut is on the right.
+        view.drawing.marks.emplace_back(
+            Dimension{from, to, -view.mm(kBeside), "fence " + view.text(height), "fence"});
+    }
+}
+
 /// Where the words begin: under a level view clear of its dimensions, under an upright one's end.
 Point firstLine(const SideViewer& view) {
     if (!view.isLevel()) return {-view.mm(kTextsAhead), -view.mm(kUnderAxis)};
     const bool sizes = view.look.dimensions && std::ranges::any_of(view.runs, [](const auto& run) {
                            return run.kind == Kind::Opening;
                        });
-    return {view.look.wordsFrom, view.place(0, view.thickness()).y - view.mm((sizes ? kUnder : 0) + kLine + 1)};
+    return {view.look.wordsFrom,
+            view.place(0, view.thickness()).y - view.mm((sizes ? kUnder : 0) + kLine + 1)};
 }
 
 Box boundsOf(const SideViewer& view, Point words) {
@@ -151,6 +172,7 @@ Drawing sideView(const Project& project, const Solved& solved, const std::vector
     view.drawing.bounds = boundsOf(view, words);
     if (look.kerfs) addKerfBands(view, kerfs);
     addWood(view);
+    addFences(view);
     addClampHoles(view);
     if (look.dimensions) {
         addKerfDepth(view, kerfs);

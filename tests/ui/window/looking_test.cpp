@@ -98,6 +98,21 @@ TEST_F(Looking, CtrlPlusAndMinusZoomAboutTheMiddle) {
     EXPECT_EQ(scale(), before) << "the whole panel again";
 }
 
+// Expected from: pencil. A hole 60 deep and 5 across from the left edge at y 100 spans x 0 to 60 about y 100.
+TEST_F(Looking, F2BringsWhatIsPickedCloseUp) {
+    Project next = project();
+    next.clampHoles.push_back({"p", Edge::Left, 150, 5, 60, {}, {}});
+    m_window.session().change(QStringLiteral("Drill"), next);
+    const ViewScale before = scale();
+    key(Qt::Key_F2);
+    EXPECT_EQ(scale(), before) << "nothing is picked";
+    m_window.selection().pickHole(0);
+    key(Qt::Key_F2);
+    EXPECT_GT(scale().perMm, 2 * before.perMm);
+    EXPECT_LT(QLineF(scale().toScreen({30, 100}), middle()).length(), 60) << "in the middle, but for the rulers";
+    for (const Point end : {Point{0, 100}, Point{60, 100}}) EXPECT_TRUE(m_window.plan().rect().contains(pixel(end)));
+}
+
 // Expected from: pencil. A bar of n pixels that a ruler finds 150 mm long: n / 150 pixels are 1 mm.
 TEST_F(Looking, LifeSizeIsTrueOnceARulerWasHeldToTheScreen) {
     key(Qt::Key_F3);
