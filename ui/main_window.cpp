@@ -24,7 +24,9 @@
 #include "ui/pick_tool.h"
 #include "ui/picked_text.h"
 #include "ui/plan_view.h"
+#include "ui/screen_form.h"
 #include "ui/sheet_form.h"
+#include "ui/sheet_views.h"
 #include "ui/side_view_panel.h"
 #include "ui/spoken.h"
 #include "ui/tool_strip.h"
@@ -75,10 +77,11 @@ void MainWindow::layOut() {
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(0);
     m_header = new HeaderLine(m_session, sheet);
-    m_notice = new NoticeBar(sheet);
     m_strip = new ToolStrip(m_tools, sheet);
-    m_plan = new PlanView(m_session, m_selection, sheet);
-    m_side = new SideViewPanel(m_session, sheet);
+    m_views = new SheetViews(m_session, m_selection, sheet);
+    m_plan = m_views->plan();
+    m_notice = new NoticeBar(m_views);
+    m_views->layOver(m_notice);
     m_card = new JobCard(m_session, sheet);
     m_card->setFixedWidth(kColumnWidth);
     m_entry = new EntryLine(sheet);
@@ -86,21 +89,17 @@ void MainWindow::layOut() {
     m_useForm = makeUseForm(m_session, m_card->widget());
     m_fenceForm = makeFenceForm(m_session, m_selection, m_card->widget());
     m_wantedForm = new WantedForm(m_session, m_card->widget());
+    m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
     m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
     m_start->setObjectName(QStringLiteral("beginWanted"));
     auto* onPlan = new QVBoxLayout(m_plan);
     onPlan->addWidget(m_start, 0, Qt::AlignCenter);
-    auto* views = new QVBoxLayout;
-    views->setSpacing(0);
-    views->addWidget(m_plan, 1);
-    views->addWidget(m_side);
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
     middle->addWidget(m_strip);
-    middle->addLayout(views, 1);
+    middle->addWidget(m_views, 1);
     middle->addWidget(m_card);
     rows->addWidget(m_header);
-    rows->addWidget(m_notice);
     rows->addLayout(middle, 1);
     rows->addWidget(m_entry);
     setCentralWidget(sheet);
@@ -108,7 +107,6 @@ void MainWindow::layOut() {
 
 void MainWindow::connectHand() {
     connect(m_strip, &ToolStrip::chosen, this, &MainWindow::chooseTool);
-    connect(m_plan, &PlanView::scaleChanged, this, [this] { m_side->follow(m_plan->viewScale()); });
     connect(m_plan, &PlanView::typedOver, m_entry, &EntryLine::beginWith);
     connect(m_plan, &PlanView::fieldAsked, m_entry, &EntryLine::focusFirstField);
     connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
@@ -130,6 +128,8 @@ void MainWindow::connectHand() {
     for (SheetForm* form : {m_panelForm, m_useForm, m_fenceForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
+    connect(m_screenForm, &ScreenForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_screenForm, &ScreenForm::measured, m_plan, &PlanView::showLifeSize);
     connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
     connect(&m_selection, &Selection::changed, this, [this] {
         refreshFenceForm();
@@ -143,6 +143,10 @@ void MainWindow::connectHand() {
         refreshStart();
         m_words.start();
     });
+    connect(&m_session, &Session::cutMoved, this, [this] {
+        refreshEntry();
+        m_words.start();
+    });
     connect(&m_session, &Session::told, m_notice, &NoticeBar::tell);
     connect(&m_session, &Session::opened, this, [this] {
         m_selection.clear();
@@ -152,7 +156,9 @@ void MainWindow::connectHand() {
     m_words.setInterval(kSettleTime);
     connect(&m_words, &QTimer::timeout, this, [this] {
         m_plan->setAccessibleDescription(planInWords(m_session));
-        m_side->setAccessibleDescription(sideViewInWords(m_session));
+        for (const CutDirection direction : kCutDirections) {
+            m_views->side(direction)->setAccessibleDescription(sideViewInWords(m_session, direction));
+        }
     });
     m_words.start();
 }
@@ -179,6 +185,7 @@ void MainWindow::refreshNames() {
     setWindowTitle(m_session.name() + QStringLiteral("[*] – Kerfwall"));
     setWindowModified(!m_session.isSaved());
     m_delete->setEnabled(!m_selection.isEmpty());
+    m_showPicked->setEnabled(!m_selection.isEmpty());
     m_undo->setEnabled(!m_session.undoName().isEmpty());
     m_undo->setText(m_session.undoName().isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(m_session.undoName()));
     m_redo->setEnabled(!m_session.redoName().isEmpty());
