@@ -219,12 +219,10 @@ void BoreTool::entered() {
 QString BoreTool::note(const Corner& corner) const {
     const Project& project = m_session.project();
     QStringList lines{cornerNote(project, corner)};
-    if (m_dragging) {
-        lines << (m_held.radius ? boreText(project, *m_held.radius) : tr("left to the trimming bit"));
-    } else if (corner.boreRadius) {
-        lines << boreText(project, *corner.boreRadius);
-    } else if (corner.radius > 0) {
-        lines << tr("a click bores it: %1").arg(boreText(project, usualBoreRadius(project)));
+    const double usual = usualBoreRadius(project);
+    if (m_dragging && !m_held.radius) lines << tr("left to the trimming bit");
+    if (!m_dragging && !corner.boreRadius && corner.radius > 0) {
+        lines << tr("a click bores it to radius %1, %2").arg(sizeFor(usual, project.units), boreText(project, usual));
     }
     return lines.join(QLatin1Char('\n'));
 }

@@ -68,7 +68,7 @@ QStringList bodyOptions(const Project& project, const Selection& selection) {
 }  // namespace
 
 SheetForm* makeFenceForm(Session& session, Selection& selection, QWidget* parent) {
-    auto* form = new SheetForm(SheetForm::tr("The fence or stop that is picked"), session, parent);
+    auto* form = new SheetForm(SheetForm::tr("Fence or stop picked"), session, parent);
     SheetForm::ChoiceRow kind = choiceRow(selection, SheetForm::tr("Fixed as a"), QStringLiteral("fenceKind"), &Fence::kind,
                                           FenceKind::Straight, FenceKind::Stop);
     kind.options = [](const Project&) { return QStringList{SheetForm::tr("straight fence"), SheetForm::tr("stop")}; };
