@@ -171,10 +171,13 @@ void ClampTool::cancel() {
 }
 
 QString ClampTool::sentence() const {
-    if (m_doing == Doing::Placing) return tr("Let go to place the clamp hole; into the panel drills it deeper. Alt: no steps. Esc: leave it.");
-    if (m_doing == Doing::Carrying) {
-        return m_grip == HoleGrip::Point ? tr("Let go to drill the clamp hole so deep. Esc: put it back.")
-                                         : tr("Let go to leave the clamp hole here. Esc: put it back.");
+    const Units units = m_session.project().units;
+    if (isBusy() && m_shown) {
+        const ClampHole& hole = m_shown->clampHoles[m_hole];
+        const QString at = sizeFor(hole.at, units), deep = sizeFor(hole.depth, units), edge = edgeCountText(hole.edge);
+        if (m_doing == Doing::Placing) return tr("Let go to place the clamp hole %1 on the %2, %3 deep. Alt: no steps. Esc: leave it.").arg(at, edge, deep);
+        return m_grip == HoleGrip::Point ? tr("Let go to drill the clamp hole %1 deep. Alt: no steps. Esc: put it back.").arg(deep)
+                                         : tr("Let go to leave the clamp hole %1 on the %2. Alt: no steps. Esc: put it back.").arg(at, edge);
     }
     if (!m_trouble.isEmpty()) return m_trouble;
     if (m_under) {
@@ -183,7 +186,6 @@ QString ClampTool::sentence() const {
     }
     if (m_shown) {
         const ClampHole& hole = m_shown->clampHoles.back();
-        const Units units = m_session.project().units;
         return tr("Click to place a clamp hole of %1, %2 deep, %3 on the %4, or drag along the edge or into the panel.")
             .arg(sizeFor(hole.diameter, units), sizeFor(hole.depth, units), sizeFor(hole.at, units), edgeCountText(hole.edge));
     }

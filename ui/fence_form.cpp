@@ -60,7 +60,8 @@ SheetForm::ChoiceRow choiceRow(const Selection& selection, const QString& label,
 QStringList bodyOptions(const Project& project, const Selection& selection) {
     const Fence* fence = pickedIn(project, selection);
     if (!fence || fence->offset == 0) return {SheetForm::tr("to its left"), SheetForm::tr("to its right")};
-    const QString base = baseText(fence->along);
+    const bool isEdge = std::holds_alternative<Edge>(fence->along);
+    const QString base = isEdge ? SheetForm::tr("the edge") : baseText(fence->along);
     const QString towards = SheetForm::tr("towards %1").arg(base), away = SheetForm::tr("away from %1").arg(base);
     return fence->offset > 0 ? QStringList{away, towards} : QStringList{towards, away};
 }

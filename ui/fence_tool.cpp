@@ -177,17 +177,21 @@ QString FenceTool::sentence() const {
     if (!m_trouble.isEmpty()) return m_trouble;
     const Units units = m_session.project().units;
     if (m_doing == Doing::Placing) {
-        return tr("Let go to fix the %1 with its face %2 from the %3. Type for another distance. Alt: no steps. Esc: leave it.")
-            .arg(fenceText(m_kind), sizeFor(m_shown->offset, units), baseText(m_base));
+        return tr("Let go to fix the %1 with its face %2 from %3. Type for another distance. Alt: no steps. Esc: leave it.")
+            .arg(fenceText(m_kind), sizeFor(m_shown->offset, units), alongText(m_base));
     }
-    if (m_doing == Doing::Carrying) return tr("Let go to leave the %1 so. Alt: no steps. Esc: put it back.").arg(fenceText(m_shown->kind));
+    if (m_doing == Doing::Carrying) {
+        return tr("Let go to leave the %1 with its face %2 from %3, from %4 to %5. Alt: no steps. Esc: put it back.")
+            .arg(fenceText(m_shown->kind), sizeFor(m_shown->offset, units), alongText(m_shown->along), sizeFor(m_shown->from, units),
+                 sizeFor(m_shown->to, units));
+    }
     if (m_under) {
         return m_under->grip == FenceGrip::Face ? tr("Drag the face to another distance, or an end along.")
                                                 : tr("Drag this end to make it longer or shorter.");
     }
     if (m_shown) {
-        return tr("Click to fix a %1 along the %2, %3 wide, its face %4 from it; or drag the face to its place.")
-            .arg(fenceText(m_kind), baseText(m_shown->along), sizeFor(m_shown->width, units), sizeFor(m_shown->offset, units));
+        return tr("Click to fix a %1 along %2, %3 wide, its face %4 from it; or drag the face to its place.")
+            .arg(fenceText(m_kind), alongText(m_shown->along), sizeFor(m_shown->width, units), sizeFor(m_shown->offset, units));
     }
     if (hasFence()) return tr("Arrow keys move it. Enter: type its place; its size stands on the job card. Del takes it away. Tab: the next one.");
     return tr("Press on an edge or a line and drag the face to its place, or type its distance and press Enter.");

@@ -74,7 +74,7 @@ TEST_F(ClampingByHand, ThePointIsDraggedForTheDepthWithTheWoodLeftShown) {
     moveTo({70, 120});
     moveTo({96, 120});
     EXPECT_TRUE(inHand().note.contains(QStringLiteral("14 ahead to cutout-1"))) << inHand().note.toStdString();
-    EXPECT_TRUE(sentence().contains(QStringLiteral("Let go to drill the clamp hole so deep")));
+    EXPECT_TRUE(sentence().contains(QStringLiteral("Let go to drill the clamp hole 96 deep")));
     release({96, 120});
     EXPECT_EQ(hole().depth, 96);
     EXPECT_EQ(hole().at, 130);

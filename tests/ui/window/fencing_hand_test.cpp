@@ -60,7 +60,7 @@ TEST_F(FencingByHand, ADragFromALineSetsItsFace) {
     press({60, 90});
     moveTo({60, 70});
     moveTo({60, 40});
-    EXPECT_TRUE(sentence().contains(QStringLiteral("its face -50 from the line A"))) << sentence().toStdString();
+    EXPECT_TRUE(sentence().contains(QStringLiteral("its face -50 from line A"))) << sentence().toStdString();
     release({60, 40});
     ASSERT_EQ(project().fences.size(), 1U);
     EXPECT_EQ(fence().along, Base(LineId("A")));
