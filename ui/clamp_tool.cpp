@@ -109,7 +109,10 @@ void ClampTool::hover(const Hand& hand) {
 }
 
 void ClampTool::release(const Hand&) {
-    if (m_doing == Doing::Placing || m_doing == Doing::Carrying) m_session.commit();
+    if (isBusy()) {
+        m_session.commit();
+        m_selection.pickHole(m_hole);  // a large project has it only now
+    }
     end();
 }
 
@@ -226,6 +229,7 @@ void ClampTool::typed(int field, std::optional<double> value) {
 }
 
 void ClampTool::entered() {
+    if (isBusy()) return release({});
     m_session.commit();
     m_trouble.clear();
     end();

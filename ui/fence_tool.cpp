@@ -5,6 +5,7 @@
 
 #include "core/geometry/edge_place.h"
 #include "core/geometry/laying.h"
+#include "core/says/length_text.h"
 #include "ui/fence_entry.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -14,6 +15,8 @@ namespace kerfwall {
 namespace {
 
 constexpr double kEdgeReach = 4;  // times the usual reach: an edge is easy to mean
+constexpr double kStep = 1;       // mm of length
+constexpr double kInchStep = kMillimetresPerInch / 16;
 
 double stepOf(const Hand& hand) { return hand.snap ? hand.step : kLooseStep; }
 
@@ -134,6 +137,17 @@ bool FenceTool::nudge(Point shift) {
     return true;
 }
 
+/// By its far end, a millimetre or a sixteenth.
+bool FenceTool::grow(int steps) {
+    if (!hasFence() || m_doing != Doing::Nothing) return false;
+    m_session.commit();
+    m_away = true;
+    const double step = m_session.project().units == Units::Inches ? kInchStep : kStep;
+    m_session.change(tr("Lengthen or shorten the fence"), withFenceLonger(m_session.project(), *m_selection.fence(), steps * step));
+    end();
+    return true;
+}
+
 std::optional<bool> FenceTool::tab(bool next) {
     const std::size_t count = m_session.project().fences.size();
     if (count == 0 || isBusy()) return std::nullopt;
@@ -193,7 +207,7 @@ QString FenceTool::sentence() const {
         return tr("Click to fix a %1 along %2, %3 wide, its face %4 from it; or drag the face to its place.")
             .arg(fenceText(m_kind), alongText(m_shown->along), sizeFor(m_shown->width, units), sizeFor(m_shown->offset, units));
     }
-    if (hasFence()) return tr("Arrow keys move it. Enter: type its place; its size stands on the job card. Del takes it away. Tab: the next one.");
+    if (hasFence()) return tr("Arrow keys move it, + and − lengthen and shorten it. Enter: type its place; its size stands on the job card. Del takes it away. Tab: the next one.");
     return tr("Press on an edge or a line and drag the face to its place, or type its distance and press Enter.");
 }
 

@@ -2,6 +2,7 @@
 #include <QComboBox>
 
 #include "tests/ui/window/hand_on_sheet.h"
+#include "ui/card_row.h"
 #include "ui/tool.h"
 
 namespace kerfwall {
@@ -182,8 +183,23 @@ TEST_F(FencingByHand, TheKeyboardAloneFixesMovesAndTakesAway) {
     key(Qt::Key_Right, Qt::ShiftModifier);
     EXPECT_EQ(fence().from, 10);
     EXPECT_EQ(fence().to, 410);
+    key(Qt::Key_Minus);
+    EXPECT_EQ(fence().to, 409);
     key(Qt::Key_Delete);
     EXPECT_TRUE(project().fences.empty());
+}
+
+TEST_F(FencingByHand, AFindingAboutAFencePicksIt) {
+    placeAlongBottom();
+    Project next = project();
+    next.fences.front().face = Face::Back;
+    m_window.session().change(QStringLiteral("Set the fence"), next);
+    m_window.selection().clear();
+    QTest::qWait(20);
+    for (CardRow* row : m_window.findChildren<CardRow*>()) {
+        if (row->isVisible() && row->accessibleName().contains(QStringLiteral("fence 1"))) QTest::mouseClick(row, Qt::LeftButton);
+    }
+    EXPECT_EQ(m_window.selection().fence(), std::optional<std::size_t>(0));
 }
 
 // Expected from: pencil. A stop is 40 long round the pointer at 130 along the bottom edge.
