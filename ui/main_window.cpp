@@ -15,6 +15,8 @@
 #include "ui/clamp_tool.h"
 #include "ui/cut_tool.h"
 #include "ui/entry_line.h"
+#include "ui/fence_form.h"
+#include "ui/fence_tool.h"
 #include "ui/header_line.h"
 #include "ui/job_card.h"
 #include "ui/laying_tool.h"
@@ -59,7 +61,8 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
 void MainWindow::makeTools() {
     m_tools = {new PickTool(m_session, m_selection, this),  new LayingTool(m_session, m_selection, this),
                new WasteTool(m_session, m_selection, this), new BoreTool(m_session, m_selection, this),
-               new ClampTool(m_session, m_selection, this), new CutTool(m_session, m_selection, this)};
+               new ClampTool(m_session, m_selection, this), new FenceTool(m_session, m_selection, this),
+               new CutTool(m_session, m_selection, this)};
     m_tools.front()->setObjectName(QStringLiteral("pick"));
     for (Tool* tool : m_tools) {
         connect(tool, &Tool::updated, this, [this, tool] {
@@ -84,6 +87,7 @@ void MainWindow::layOut() {
     m_entry = new EntryLine(sheet);
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
+    m_fenceForm = makeFenceForm(m_session, m_selection, m_card->widget());
     m_wantedForm = new WantedForm(m_session, m_card->widget());
     m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
     m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
@@ -121,13 +125,14 @@ void MainWindow::connectHand() {
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
-    for (SheetForm* form : {m_panelForm, m_useForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
+    for (SheetForm* form : {m_panelForm, m_useForm, m_fenceForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
     connect(m_screenForm, &ScreenForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_screenForm, &ScreenForm::measured, m_plan, &PlanView::showLifeSize);
     connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
     connect(&m_selection, &Selection::changed, this, [this] {
+        refreshFenceForm();
         refreshEntry();
         refreshNames();
     });
@@ -168,6 +173,7 @@ void MainWindow::chooseTool(int index) {
     m_strip->choose(index);
     m_plan->setTool(m_tool);
     m_plan->setFocus();
+    refreshFenceForm();
     refreshEntry();
 }
 
@@ -218,6 +224,19 @@ void MainWindow::layWantedForm() {
     m_card->layForm(m_wantedForm);
     m_wantedForm->focusFirst();
     refreshStart();
+}
+
+/// The picked fence's size goes with it on the card while fences are in hand, and never in another form's place.
+void MainWindow::refreshFenceForm() {
+    const bool picked = m_selection.fence().has_value();
+    if (picked && m_tool == m_tools.at(FenceAt) && !m_card->form()) m_card->layForm(m_fenceForm);
+    if (!picked && m_card->form() == m_fenceForm) m_card->layForm(nullptr);
+    refreshStart();
+}
+
+void MainWindow::layFenceForm() {
+    if (!m_selection.fence()) return m_notice->tell(tr("No fence is picked: take Fix a fence, click the fence, and its size stands on the job card."));
+    layForm(m_fenceForm);
 }
 
 void MainWindow::layNoForm() {

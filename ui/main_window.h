@@ -48,7 +48,7 @@ public:
     void chooseTool(int index);
     void setLook(Look look);
 
-    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, CutAt };
+    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, FenceAt, CutAt };
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -76,6 +76,8 @@ private:
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();
+    void layFenceForm();
+    void refreshFenceForm();
     void layNoForm();
     void refreshStart();
     void tellKeys();
@@ -104,6 +106,7 @@ private:
     EntryLine* m_entry = nullptr;
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
+    SheetForm* m_fenceForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
     ScreenForm* m_screenForm = nullptr;
     QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet

@@ -49,6 +49,13 @@ QString cutoutInWords(const SolvedCutout& cutout, Units units) {
                        .arg(lengthUnitFor(box.high.x - box.low.x, units), lengthUnitFor(box.high.y - box.low.y, units));
 }
 
+QString fenceInWords(const Fence& fence, Units units) {
+    return text("%1 along the %2, its face %3 from it, from %4 to %5, %6 wide and %7 high, on the %8.")
+        .arg(fence.kind == FenceKind::Stop ? text("A stop") : text("A fence"), baseText(fence.along), lengthUnitFor(fence.offset, units),
+             lengthUnitFor(fence.from, units), lengthUnitFor(fence.to, units), lengthUnitFor(fence.width, units),
+             lengthUnitFor(fence.height, units), fence.face == Face::Back ? text("back") : text("layout face"));
+}
+
 QString runInWords(const SectionRun& run, Units units) {
     const QString from = lengthUnitFor(run.from, units), to = lengthUnitFor(run.to, units);
     switch (run.kind) {
@@ -106,6 +113,7 @@ QString planInWords(const Session& session) {
                      .arg(edgeText(hole.edge), lengthUnitFor(hole.at, units), lengthUnitFor(hole.diameter, units),
                           lengthUnitFor(hole.depth, units));
     }
+    for (const Fence& fence : project.fences) words << fenceInWords(fence, units);
     words << text("To mind: %1.").arg(findingSummary(session.findings()));
     for (const CardRow::Text& row : findingTexts(session.findings())) words << row.heading + QStringLiteral(". ") + row.text;
     return words.join(QLatin1Char('\n'));

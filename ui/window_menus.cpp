@@ -15,6 +15,7 @@ void MainWindow::makeMenus() {
     QMenu* panel = m_header->menus()->addMenu(tr("&Panel"));
     panel->addAction(tr("&Size, thickness, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
     panel->addAction(tr("A &window from the size wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
+    panel->addAction(tr("The &fence that is picked, its size and face"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this, &MainWindow::layFenceForm);
     QMenu* bench = m_header->menus()->addMenu(tr("&Bench"));
     bench->addAction(tr("&Trimming bit, bearing or bush in use"), QKeySequence(Qt::Key_F7), this, [this] { layForm(m_useForm); });
     makeViewMenu();
@@ -51,7 +52,7 @@ void MainWindow::makeEditMenu() {
 }
 
 void MainWindow::tellKeys() {
-    m_notice->tell(tr("1 to 6 take a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
+    m_notice->tell(tr("1 to 7 take a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
                       "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view; "
