@@ -222,6 +222,10 @@ QString BoreTool::note(const Corner& corner) const {
     const Project& project = m_session.project();
     QStringList lines{cornerNote(project, corner)};
     const double usual = usualBoreRadius(project);
+    const Found found = find(m_session.solvedBefore(), m_chosen);
+    if (m_dragging && found.corner && m_held.radius && *m_held.radius > roomForBore(*found.cutout, *found.corner)) {
+        lines << tr("its walls have room for %1 at most").arg(sizeFor(roomForBore(*found.cutout, *found.corner), project.units));
+    }
     if (m_dragging && !m_held.radius) lines << tr("left to the trimming bit");
     if (!m_dragging && !corner.boreRadius && corner.radius > 0) {
         lines << tr("click: radius %1, %2").arg(sizeFor(usual, project.units), boreText(project, usual));

@@ -103,6 +103,19 @@ TEST_F(BoringByHand, ABoreAtHandHoldsOnUnlessAltIsDown) {
     EXPECT_NE(bores().front().radius, 12.5);
 }
 
+// Expected from: pencil. The wall of 56 less the bit's arc of 6.35 at its other end: 49.65.
+TEST_F(BoringByHand, ABoreWiderThanItsWallsIsSaidToBe) {
+    press({110, 90});
+    moveTo({120, 100});
+    moveTo(onArc(60));
+    EXPECT_TRUE(inHand().note.contains(QStringLiteral("room for 49.65 at most"))) << inHand().note.toStdString();
+    moveTo(onArc(30));
+    EXPECT_FALSE(inHand().note.contains(QStringLiteral("at most")));
+    key(Qt::Key_Escape);
+    release({120, 100});
+    EXPECT_TRUE(bores().empty());
+}
+
 TEST_F(BoringByHand, DraggedBackUnderTheBitTheCornerIsLeftToIt) {
     click({110, 90});
     m_window.plan().zoomAbout(8, m_window.plan().viewScale().toScreen({110, 90}));
