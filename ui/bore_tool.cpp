@@ -174,6 +174,14 @@ void BoreTool::cancel() {
     Q_EMIT updated();
 }
 
+QString BoreTool::draggingSentence() const {
+    const Project& project = m_session.project();
+    const QString wish = m_held.radius ? tr("Let go to bore the corner to radius %1, %2.")
+                                             .arg(sizeFor(*m_held.radius, project.units), boreText(project, *m_held.radius))
+                                       : tr("Let go to leave the corner to the trimming bit.");
+    return wish + tr(" Alt: no steps. Esc: put it back.");
+}
+
 EntryState BoreTool::entry() const {
     EntryState state;
     const Units units = m_session.project().units;
@@ -182,10 +190,9 @@ EntryState BoreTool::entry() const {
     if (chosen.corner) {
         const auto radius = m_dragging ? m_held.radius : boreRadiusAt(m_session.project(), *chosen.cutout, *chosen.corner);
         state.fields = {{EntryField::Kind::Length, tr("Radius at %1").arg(cornerText(*chosen.corner)), radius, {}, 0}};
-        const QString wish = !radius ? tr("Let go to leave the corner to the trimming bit.")
-                                     : tr("Let go to bore the corner to radius %1, %2.").arg(sizeFor(*radius, units), boreText(m_session.project(), *radius));
-        state.sentence = m_dragging ? wish + tr(" Alt: no steps. Esc: put it back.")
-                                    : tr("Drag the arc, press + or −, or type the radius; 0 leaves the corner to the trimming bit. Tab: the next corner.");
+        state.sentence = m_dragging ? draggingSentence()
+                                    : tr("Drag the arc, press + or −, or type the radius; 0 leaves the corner to the trimming bit. "
+                                         "Tab: the next corner.");
     } else if (!m_trouble.isEmpty()) {
         state.sentence = m_trouble;
     } else if (under.corner && under.corner->radius > 0) {
@@ -196,7 +203,8 @@ EntryState BoreTool::entry() const {
     } else if (m_session.solved().cutouts.empty()) {
         state.sentence = tr("Mark a region as waste first; then its corners can be bored.");
     } else {
-        state.sentence = tr("Click a corner of a cutout to bore it to radius %1, or drag away from it. Tab goes from corner to corner.").arg(usual);
+        state.sentence = tr("Click a corner of a cutout to bore it to radius %1, or drag away from it. Tab goes from corner to corner.")
+                             .arg(usual);
     }
     return state;
 }

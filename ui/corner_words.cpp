@@ -49,7 +49,8 @@ QString cornerNote(const Project& project, const Corner& corner) {
         lines << text("Corner %1, %2").arg(cornerText(corner), angle) << text("points into the waste: it stays as it is sawn");
     } else {
         lines << text("Corner %1, %2, radius %3").arg(cornerText(corner), angle, sizeFor(corner.radius, project.units))
-              << (corner.regime == Regime::Bored ? text("bored before the kerfs: %1").arg(boreText(project, corner.radius)) : regimeText(corner.regime));
+              << (corner.regime == Regime::Bored ? text("bored before the kerfs: %1").arg(boreText(project, corner.radius))
+                                                 : regimeText(corner.regime));
     }
     if (corner.step >= kSeenStep) lines << text("bites %1 past the lines").arg(QString::fromStdString(lengthWords(project, corner.step)));
     return lines.join(QLatin1Char('\n'));

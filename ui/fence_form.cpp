@@ -76,15 +76,18 @@ SheetForm* makeFenceForm(Session& session, Selection& selection, QWidget* parent
     form->addChoice(kind);
     form->addLength(lengthRow(selection, SheetForm::tr("Width"), QStringLiteral("fenceWidth"), &Fence::width));
     form->addLength(lengthRow(selection, SheetForm::tr("Height"), QStringLiteral("fenceHeight"), &Fence::height));
-    SheetForm::LengthRow groove = lengthRow(selection, SheetForm::tr("Let in by a groove of"), QStringLiteral("fenceGroove"), &Fence::groove);
+    SheetForm::LengthRow groove =
+        lengthRow(selection, SheetForm::tr("Let in by a groove of"), QStringLiteral("fenceGroove"), &Fence::groove);
     groove.low = 0;
     groove.high = kDeepest;
     groove.range = SheetForm::tr("A groove is 0 (none) to 60 mm deep.");
     form->addLength(groove);
-    SheetForm::ChoiceRow body = choiceRow(selection, SheetForm::tr("Its body lies"), QStringLiteral("fenceBody"), &Fence::body, Side::Left, Side::Right);
+    SheetForm::ChoiceRow body = choiceRow(selection, SheetForm::tr("Its body lies"), QStringLiteral("fenceBody"), &Fence::body,
+                                          Side::Left, Side::Right);
     body.options = [&selection](const Project& project) { return bodyOptions(project, selection); };
     form->addChoice(body);
-    SheetForm::ChoiceRow face = choiceRow(selection, SheetForm::tr("Fixed to the"), QStringLiteral("fenceFace"), &Fence::face, Face::Layout, Face::Back);
+    SheetForm::ChoiceRow face = choiceRow(selection, SheetForm::tr("Fixed to the"), QStringLiteral("fenceFace"), &Fence::face,
+                                          Face::Layout, Face::Back);
     face.options = [](const Project&) { return QStringList{SheetForm::tr("layout face"), SheetForm::tr("back")}; };
     form->addChoice(face);
     QObject::connect(&selection, &Selection::changed, form, &SheetForm::refresh);

@@ -207,7 +207,10 @@ QString FenceTool::sentence() const {
         return tr("Click to fix a %1 along %2, %3 wide, its face %4 from it; or drag the face to its place.")
             .arg(fenceText(m_kind), alongText(m_shown->along), sizeFor(m_shown->width, units), sizeFor(m_shown->offset, units));
     }
-    if (hasFence()) return tr("Arrow keys move it, + and − lengthen and shorten it. Enter: type its place; its size stands on the job card. Del takes it away. Tab: the next one.");
+    if (hasFence()) {
+        return tr("Arrow keys move it, + and − lengthen and shorten it. Enter: type its place; its size stands on the job card. "
+                  "Del takes it away. Tab: the next one.");
+    }
     return tr("Press on an edge or a line and drag the face to its place, or type its distance and press Enter.");
 }
 
