@@ -190,9 +190,10 @@ EntryState BoreTool::entry() const {
     if (chosen.corner) {
         const auto radius = m_dragging ? m_held.radius : boreRadiusAt(m_session.project(), *chosen.cutout, *chosen.corner);
         state.fields = {{EntryField::Kind::Length, tr("Radius at %1").arg(cornerText(*chosen.corner)), radius, {}, 0}};
-        state.sentence = m_dragging ? draggingSentence()
-                                    : tr("Drag the arc, press + or −, or type the radius; 0 leaves the corner to the trimming bit. "
-                                         "Tab: the next corner.");
+        state.sentence = m_dragging              ? draggingSentence()
+                         : !m_trouble.isEmpty() ? m_trouble
+                                                : tr("Drag the arc, press + or −, or type the radius; 0 leaves the corner to the trimming bit. "
+                                                     "Tab: the next corner.");
     } else if (!m_trouble.isEmpty()) {
         state.sentence = m_trouble;
     } else if (under.corner && under.corner->radius > 0) {
@@ -210,17 +211,23 @@ EntryState BoreTool::entry() const {
 }
 
 void BoreTool::typed(int, std::optional<double> value) {
-    const double radius = value.value_or(0);
-    if (radius < 0 || radius > kLargestBore || !m_chosen || m_dragging) return;
-    if (!m_session.isInHand()) m_session.begin(stepName());
     const Found found = find(m_session.solvedBefore(), m_chosen);
-    if (!found.corner) return;
-    m_session.preview(withBore(m_session.before(), *found.cutout, *found.corner,
-                               radius > 0 ? std::optional(radius) : std::nullopt));
+    if (!found.corner || m_dragging) return;
+    const double radius = value.value_or(0);
+    const bool allowed = radius >= 0 && radius <= kLargestBore;
+    m_trouble = allowed ? QString() : tr("A bore has a radius of 0 (left to the trimming bit) to %1.")
+                                          .arg(lengthUnitFor(kLargestBore, m_session.project().units));
+    if (allowed && !m_session.isInHand()) m_session.begin(stepName());
+    // A value that can't be leaves nothing of the digits typed on the way to it.
+    const Project before = m_session.before();
+    m_session.preview(allowed ? withBore(before, *found.cutout, *found.corner, radius > 0 ? std::optional(radius) : std::nullopt)
+                              : before);
+    Q_EMIT updated();
 }
 
 void BoreTool::entered() {
     m_session.commit();
+    m_trouble.clear();
     m_chosen.reset();
     Q_EMIT updated();
 }

@@ -132,6 +132,18 @@ TEST_F(BoringByHand, TheRadiusIsTypedAndNothingButNoughtLeavesItToTheBit) {
     EXPECT_TRUE(bores().empty());
 }
 
+// Expected from: the project file's largest bore of 300. The 15 typed on the way to 155 does not stay.
+TEST_F(BoringByHand, ARadiusNoBoreHasIsToldAndSetsNothing) {
+    click({110, 90});
+    auto* field = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
+    field->setFocus();
+    field->selectAll();
+    QTest::keyClicks(field, QStringLiteral("155"));
+    EXPECT_TRUE(sentence().contains(QStringLiteral("to 150.0 mm"))) << sentence().toStdString();
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_EQ(bores().front().radius, 10);
+}
+
 // Expected from: the digits typed over the plan: they are the radius, not a tool's key.
 TEST_F(BoringByHand, DigitsOverTheSheetAreTheRadius) {
     click({110, 90});
