@@ -144,13 +144,13 @@ void WantedForm::refresh() {
     tellLaid(*window);
 }
 
-void WantedForm::tellRefusal(const WindowRefusal& refusal) {
+void WantedForm::tellRefusal(const WishRefusal& refusal) {
     QLabel* beside = row(refusal.part).trouble;
     beside->setText(QString::fromStdString(refusal.sentence));
     beside->show();
 }
 
-void WantedForm::tellLaid(const LaidWindow& window) {
+void WantedForm::tellLaid(const LaidWish& window) {
     const Units units = m_session.project().units;
     const QString corners = window.boreRadius
                                 ? tr("Its corners are bored to a radius of %1.").arg(lengthUnitFor(*window.boreRadius, units))

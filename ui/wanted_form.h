@@ -48,8 +48,8 @@ private:
     /// The wish as it is filled in; none while a length is missing or cannot be read.
     std::optional<WantedWindow> wish() const;
     void refresh();
-    void tellRefusal(const WindowRefusal& refusal);
-    void tellLaid(const LaidWindow& window);
+    void tellRefusal(const WishRefusal& refusal);
+    void tellLaid(const LaidWish& window);
     void offerSteering(const std::optional<WantedWindow>& wish);
     void lay(const Project& from, const QString& step);
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What else on the bench would cut a wanted window; declared in from_wanted.h.
+// What else on the bench would cut a wish; declared in from_wanted.h.
 #include <optional>
 #include <tuple>
 #include <vector>
@@ -42,13 +42,13 @@ Project steeredBy(const Project& project, const Steering& steering) {
     return next;
 }
 
-std::optional<Steering> otherSteering(const Project& project, const WantedWindow& wish) {
+std::optional<Steering> otherSteering(const Project& project, const Wish& wish) {
     if (!project.cutouts.empty()) return std::nullopt;
-    const auto now = layWindow(project, wish);
+    const auto now = layWish(project, wish);
     if (now && !now->boreRadius) return std::nullopt;
     std::optional<Try> best;
     for (const Steering& steering : steeringsOn(project)) {
-        const auto laid = layWindow(steeredBy(project, steering), wish);
+        const auto laid = layWish(steeredBy(project, steering), wish);
         if (!laid || (now && laid->boreRadius)) continue;
         const Try next{steering, laid->boreRadius.has_value()};
         if (!best || isBetter(next, *best)) best = next;
