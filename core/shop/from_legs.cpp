@@ -13,7 +13,7 @@ namespace kerfwall {
 namespace {
 
 std::unexpected<WishRefusal> noShape(WishPart part, std::string sentence) {
-    return std::unexpected(WishRefusal{NoWish::NoShape, part, std::move(sentence)});
+    return std::unexpected(WishRefusal{NoWish::NoShape, part, std::move(sentence), std::nullopt});
 }
 
 // How far in from the frame's outside at the feet the legs' inner sides are at the rail.

@@ -20,7 +20,7 @@ struct Numbered {
 };
 
 std::unexpected<WishRefusal> noShape(std::string sentence) {
-    return std::unexpected(WishRefusal{NoWish::NoShape, WishPart::Corners, std::move(sentence)});
+    return std::unexpected(WishRefusal{NoWish::NoShape, WishPart::Corners, std::move(sentence), std::nullopt});
 }
 
 std::vector<Point> placesOf(const std::vector<Numbered>& corners) {

@@ -23,7 +23,8 @@ std::optional<WishRefusal> tooNarrow(const Project& project, const WantedWindow&
     const std::string tool = !byGuide ? "the trimming bit" : project.use.byBush ? "the bush" : "the bearing";
     return WishRefusal{NoWish::TooNarrow, size == wish.width ? WishPart::Width : WishPart::Height,
                        "Here " + tool + " has no room to move between the walls; the window must be wider than " +
-                           lengthWords(project, least) + ", or the bit thinner."};
+                           lengthWords(project, least) + ", or the bit thinner.",
+                       std::nullopt};
 }
 
 std::string windowSide(std::size_t side) {

@@ -19,7 +19,7 @@ namespace {
 using Refused = std::unexpected<WishRefusal>;
 
 Refused refused(NoWish why, WishPart part, std::string sentence) {
-    return Refused(WishRefusal{why, part, std::move(sentence)});
+    return Refused(WishRefusal{why, part, std::move(sentence), std::nullopt});
 }
 
 std::vector<std::optional<WallToLay>> wallsOf(const OutlineDraft& draft) {

@@ -4,7 +4,7 @@
 #include <tuple>
 #include <vector>
 
-#include "core/shop/from_wanted.h"
+#include "core/shop/placed_wish.h"
 
 namespace kerfwall {
 namespace {
@@ -31,6 +31,21 @@ bool isBetter(const Try& one, const Try& other) {
            std::tuple(other.bored, -other.steering.cutter, other.steering.guide);
 }
 
+template <class Laying>
+std::optional<Steering> bestSteering(const Project& project, const Laying& lay) {
+    if (!project.cutouts.empty()) return std::nullopt;
+    const auto now = lay(project);
+    if (now && !now->boreRadius) return std::nullopt;
+    std::optional<Try> best;
+    for (const Steering& steering : steeringsOn(project)) {
+        const auto laid = lay(steeredBy(project, steering));
+        if (!laid || (now && laid->boreRadius)) continue;
+        const Try next{steering, laid->boreRadius.has_value()};
+        if (!best || isBetter(next, *best)) best = next;
+    }
+    return best ? std::optional(best->steering) : std::nullopt;
+}
+
 }  // namespace
 
 Project steeredBy(const Project& project, const Steering& steering) {
@@ -43,17 +58,11 @@ Project steeredBy(const Project& project, const Steering& steering) {
 }
 
 std::optional<Steering> otherSteering(const Project& project, const Wish& wish) {
-    if (!project.cutouts.empty()) return std::nullopt;
-    const auto now = layWish(project, wish);
-    if (now && !now->boreRadius) return std::nullopt;
-    std::optional<Try> best;
-    for (const Steering& steering : steeringsOn(project)) {
-        const auto laid = layWish(steeredBy(project, steering), wish);
-        if (!laid || (now && laid->boreRadius)) continue;
-        const Try next{steering, laid->boreRadius.has_value()};
-        if (!best || isBetter(next, *best)) best = next;
-    }
-    return best ? std::optional(best->steering) : std::nullopt;
+    return bestSteering(project, [&](const Project& steered) { return layWish(steered, wish); });
+}
+
+std::optional<Steering> otherSteering(const Project& project, const Wish& wish, const WishPlace& place) {
+    return bestSteering(project, [&](const Project& steered) { return layPlaced(steered, wish, place); });
 }
 
 }  // namespace kerfwall

@@ -20,7 +20,7 @@ namespace {
 using Refused = std::unexpected<WishRefusal>;
 
 Refused refused(NoWish why, WishPart part, std::string sentence) {
-    return Refused(WishRefusal{why, part, std::move(sentence)});
+    return Refused(WishRefusal{why, part, std::move(sentence), std::nullopt});
 }
 
 Box boundsOf(const std::vector<Point>& corners) {
@@ -135,10 +135,12 @@ std::optional<Refused> offPanel(const OutlineDraft& draft) {
     const bool tooWide = draft.opening.width + 2 * border > panel.width + kOnLimit;
     const double high = draft.opening.height + (draft.wish.isOpenBelow ? 1 : 2) * border;
     if (tooWide || high > panel.height + kOnLimit) {
-        return refused(NoWish::PanelTooSmall, tooWide ? WishPart::Width : WishPart::Height,
+        auto no = refused(NoWish::PanelTooSmall, tooWide ? WishPart::Width : WishPart::Height,
                        "The panel is too small for this " + draft.wish.name + "; the smallest good blank is " +
                            atLeastWords(project, draft.goodBlank.width) + " by " +
                            atLeastWords(project, draft.goodBlank.height) + ".");
+        no.error().goodBlank = draft.goodBlank;
+        return no;
     }
     const Point middle = 0.5 * (draft.bounds.low + draft.bounds.high);
     if (auto no = tooNear(project, middle.x, draft.opening.width, panel.width, border, WishPart::Across)) return no;

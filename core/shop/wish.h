@@ -12,6 +12,13 @@ namespace kerfwall {
 
 // What is wanted in the work. Lengths in mm, angles in degrees.
 
+/// Width and height, mm.
+struct Blank {
+    double width = 0;
+    double height = 0;
+    bool operator==(const Blank&) const = default;
+};
+
 /// A rectangular window, in the panel frame.
 struct WantedWindow {
     double width = 0;
@@ -70,14 +77,8 @@ enum class WishPart { Width, Height, Corner, Across, Up, LegTop, LegFoot, Lean, 
 struct WishRefusal {
     NoWish why = NoWish::TooNarrow;
     WishPart part = WishPart::Width;
-    std::string sentence;  ///< for the maker, with a figure of what can be had
-};
-
-/// Width and height, mm.
-struct Blank {
-    double width = 0;
-    double height = 0;
-    bool operator==(const Blank&) const = default;
+    std::string sentence;            ///< for the maker, with a figure of what can be had
+    std::optional<Blank> goodBlank;  ///< where the panel is too small: the smallest that would do well
 };
 
 /// A wish laid on the panel.
