@@ -8,6 +8,7 @@
 #include <QScreen>
 #include <QSettings>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/geometry/picking.h"
 #include "core/geometry/taking_away.h"
@@ -81,7 +82,7 @@ void MainWindow::layOut() {
     m_entry = new EntryLine(sheet);
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
-    m_wantedForm = new WantedForm(m_session, m_card->widget());
+    m_wantedForm = new WantedForm(m_session, m_selection, m_card->widget());
     m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
     m_start->setObjectName(QStringLiteral("beginWanted"));
     auto* onPlan = new QVBoxLayout(m_plan);
@@ -126,6 +127,11 @@ void MainWindow::connectHand() {
     for (SheetForm* form : {m_panelForm, m_useForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
+    connect(m_wantedForm, &WantedForm::foreseen, m_plan, &PlanView::foresee);
+    connect(m_wantedForm, &WantedForm::clickAsked, this, &MainWindow::clickCorners);
+    connect(m_wantedForm->cornerTool(), &Tool::updated, this, [this] {
+        if (m_tool == m_wantedForm->cornerTool()) refreshEntry();
+    });
     connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
     connect(&m_selection, &Selection::changed, this, [this] {
         refreshEntry();
@@ -153,16 +159,28 @@ void MainWindow::connectHand() {
 }
 
 void MainWindow::chooseTool(int index) {
-    Tool* next = m_tools.at(static_cast<std::size_t>(index));
+    takeTool(m_tools.at(static_cast<std::size_t>(index)));
+    m_strip->choose(index);
+    m_wantedForm->showClicking(false);
+}
+
+void MainWindow::takeTool(Tool* next) {
     if (m_tool && m_tool != next) {
         if (m_tool->isBusy()) m_tool->cancel();
         m_session.commit();
     }
     m_tool = next;
-    m_strip->choose(index);
     m_plan->setTool(m_tool);
     m_plan->setFocus();
     refreshEntry();
+}
+
+void MainWindow::clickCorners(bool clicking) {
+    Tool* corners = m_wantedForm->cornerTool();
+    if (clicking == (m_tool == corners)) return;
+    if (clicking) m_toolBefore = static_cast<int>(std::ranges::find(m_tools, m_tool) - m_tools.begin());
+    if (clicking) takeTool(corners);
+    else chooseTool(m_toolBefore);
 }
 
 void MainWindow::refreshEntry() {

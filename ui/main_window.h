@@ -71,6 +71,9 @@ private:
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();
+    void takeTool(Tool* next);
+    /// Takes the hand that clicks a wanted opening's corners, or puts it back.
+    void clickCorners(bool clicking);
     void layNoForm();
     void refreshStart();
     void tellKeys();
@@ -100,6 +103,7 @@ private:
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
+    int m_toolBefore = LayAt;  // taken again after corners were clicked
     QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;

@@ -31,6 +31,8 @@ public:
     PlanLayers& layers() { return m_layers; }
     /// Lines drawn bolder, as a step of work names them.
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
+    /// What a form would lay, shown until the next.
+    void foresee(const InHand& shown);
 
     QSize sizeHint() const override { return {800, 560}; }
     QSize minimumSizeHint() const override { return {320, 240}; }
@@ -65,7 +67,7 @@ private:
     void paintHeading(QPainter& painter) const;
     void paintCut(QPainter& painter) const;
     void paintPicked(QPainter& painter) const;
-    void paintHand(QPainter& painter) const;
+    void paintHand(QPainter& painter, const InHand& shown) const;
     void paintNote(QPainter& painter, Point at, const QString& note) const;
     void paintKeyPoint(QPainter& painter) const;
     void paintProjection(QPainter& painter) const;
@@ -80,6 +82,7 @@ private:
     bool m_draggingCut = false;
     std::optional<QPointF> m_panFrom;
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
+    InHand m_foreseen;
     std::vector<LineId> m_pointedOut;
     std::optional<Point> m_pointedAt;
 };

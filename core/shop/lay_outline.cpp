@@ -175,7 +175,7 @@ std::expected<LaidWish, WishRefusal> layOutline(const Project& project, const Wa
     if (const auto no = clash(draft, solved, faces)) return *no;
 
     const auto walls = wallsOf(draft);
-    LaidWish laid{project, freeCutoutId(project, wish.cutout), {}, draft.opening, draft.goodBlank, draft.bore, draft.cornerLeft};
+    LaidWish laid{project, freeCutoutId(project, wish.cutout), draft.walls, {}, draft.opening, draft.goodBlank, draft.bore, draft.cornerLeft};
     const std::vector<LineId> ofSide = layWalls(laid.project, solved, walls, wish.isSymmetric, highest);
     for (const std::size_t i : layingOrder(walls)) laid.lines.push_back(ofSide[i]);
     laid.project.cutouts.push_back(cutoutOf(laid.cutout, draft, faces, ofSide));

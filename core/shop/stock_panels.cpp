@@ -11,6 +11,10 @@
 namespace kerfwall {
 namespace {
 
+// As the project file has them, mm.
+constexpr double kLeastSide = 10, kMostSide = 3000;
+constexpr double kLeastThickness = 3, kMostThickness = 60;
+
 bool holds(const StockPanel& panel, const Blank& blank) {
     return panel.width >= blank.width - kOnLimit && panel.height >= blank.height - kOnLimit;
 }
@@ -21,6 +25,11 @@ StockPanel turned(StockPanel panel) {
 }
 
 }  // namespace
+
+bool isPanelSize(const StockPanel& panel) {
+    const auto isSide = [](double mm) { return mm >= kLeastSide && mm <= kMostSide; };
+    return isSide(panel.width) && isSide(panel.height) && panel.thickness >= kLeastThickness && panel.thickness <= kMostThickness;
+}
 
 std::optional<StockPanel> smallestHolding(const std::vector<StockPanel>& rack, const Blank& blank) {
     const auto rank = [](const StockPanel& panel) { return std::tuple(panel.width * panel.height, panel.thickness); };

@@ -16,6 +16,9 @@ struct StockPanel {
     bool operator==(const StockPanel&) const = default;
 };
 
+/// True for sizes a project's panel may have.
+[[nodiscard]] bool isPanelSize(const StockPanel& panel);
+
 /// The smallest panel of the rack, by area, then by thickness, that holds a blank of that size either way round; turned
 /// so that it does.
 [[nodiscard]] std::optional<StockPanel> smallestHolding(const std::vector<StockPanel>& rack, const Blank& blank);

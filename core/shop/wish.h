@@ -85,6 +85,7 @@ struct WishRefusal {
 struct LaidWish {
     Project project;
     std::string cutout;
+    std::vector<Point> walls;   ///< corners of the template's opening; those of an open side lie off the panel
     std::vector<LineId> lines;  ///< of its walls, level ones first from below, then upright ones from the left, then others
     Blank opening;              ///< over all in the template, between its walls
     Blank goodBlank;            ///< the smallest that leaves it a good border all round

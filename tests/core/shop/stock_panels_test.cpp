@@ -34,6 +34,14 @@ TEST(StockPanels, AKerfThroughThePanelIsWorkedOutAnew) {
     EXPECT_EQ(onPanel(project, {300, 200, 18}).panel.height, 200);
 }
 
+// Expected from: the project file: sides of 10 to 3000, 3 to 60 thick.
+TEST(StockPanels, OnlyAPanelsSizesAreOnes) {
+    EXPECT_TRUE(isPanelSize({10, 3000, 60}));
+    EXPECT_FALSE(isPanelSize({9, 3000, 60}));
+    EXPECT_FALSE(isPanelSize({10, 3001, 60}));
+    EXPECT_FALSE(isPanelSize({400, 250, 0}));
+}
+
 TEST(StockPanels, APanelIsFreeUntilSomethingIsOnIt) {
     Project project = test::panelOf(400, 250);
     EXPECT_TRUE(isPanelFree(project));

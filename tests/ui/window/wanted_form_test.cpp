@@ -30,6 +30,21 @@ protected:
     }
     /// Types into whatever has the focus.
     void typeOn(const char* text) { QTest::keyClicks(QApplication::focusWidget(), QString::fromUtf8(text)); }
+    void typeInto(const char* name, const char* text) {
+        auto* field = found<LengthField>(name);
+        ASSERT_TRUE(field->isVisible()) << name;
+        field->setFocus();
+        field->selectAll();
+        QTest::keyClicks(field, QString::fromUtf8(text));
+    }
+    void chooseIn(const char* name, int option) {
+        auto* box = found<QComboBox>(name);
+        ASSERT_TRUE(box->isVisible()) << name;
+        box->setFocus();
+        QTest::keyClick(box, Qt::Key_Home);
+        for (int i = 0; i < option; ++i) QTest::keyClick(box, Qt::Key_Down);
+        ASSERT_EQ(box->currentIndex(), option);
+    }
     void tab() { QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab); }
     void enter() { QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return); }
 
@@ -101,10 +116,13 @@ TEST_F(WantedOnSheet, ItIsOneStepThatUndoNames) {
 // Expected from: pencil. A bearing of the bit's size: walls on the edges, 100 -+ 25 and 150 -+ 40.
 TEST_F(WantedOnSheet, ThePlaceIsCountedFromTheEdges) {
     openForm();
-    for (const char* text : {"80", "50", "", "150", "100"}) {
+    for (const char* text : {"80", "50"}) {
         typeOn(text);
         tab();
     }
+    typeInto("wantedAcross", "150");
+    EXPECT_EQ(found<QComboBox>("wantedAcrossFrom")->currentText(), QStringLiteral("Middle from the left edge"));
+    typeInto("wantedUp", "100");
     pressButton("wantedLay");
     EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 75}));
     EXPECT_EQ(placeOf("B"), Place(ByOffset{Edge::Bottom, 125}));
