@@ -4,7 +4,6 @@
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QIcon>
-#include <QPushButton>
 #include <QScreen>
 #include <QSettings>
 #include <QVBoxLayout>
@@ -42,6 +41,7 @@ constexpr int kColumnWidth = 400;
 }  // namespace
 
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
+    takeResources();
     setObjectName(QStringLiteral("sheet"));
     resize(QSize(1360, 860).boundedTo(screen()->availableSize() - QSize(8, 40)));  // room for the window's frame
     setAcceptDrops(true);
@@ -53,6 +53,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     chooseTool(LayAt);
     refreshNames();
     m_plan->setFocus();
+    refreshFirst();
 }
 
 void MainWindow::makeTools() {
@@ -83,10 +84,7 @@ void MainWindow::layOut() {
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
     m_wantedForm = new WantedForm(m_session, m_selection, m_card->widget());
-    m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
-    m_start->setObjectName(QStringLiteral("beginWanted"));
-    auto* onPlan = new QVBoxLayout(m_plan);
-    onPlan->addWidget(m_start, 0, Qt::AlignCenter);
+    layFirstSheet();
     auto* views = new QVBoxLayout;
     views->setSpacing(0);
     views->addWidget(m_plan, 1);
@@ -132,7 +130,7 @@ void MainWindow::connectHand() {
     connect(m_wantedForm->cornerTool(), &Tool::updated, this, [this] {
         if (m_tool == m_wantedForm->cornerTool()) refreshEntry();
     });
-    connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
+    connectFirstSheet();
     connect(&m_selection, &Selection::changed, this, [this] {
         refreshEntry();
         refreshNames();
@@ -141,7 +139,7 @@ void MainWindow::connectHand() {
         m_selection.pick(stillThere(m_session.project(), m_selection.picked()));
         refreshEntry();
         refreshNames();
-        refreshStart();
+        refreshFirst();
         m_words.start();
     });
     connect(&m_session, &Session::told, m_notice, &NoticeBar::tell);
@@ -221,25 +219,13 @@ void MainWindow::switchUnits() {
 void MainWindow::layForm(SheetForm* form) {
     m_card->layForm(form);
     form->focusFirst();
-    refreshStart();
-}
-
-void MainWindow::layWantedForm() {
-    m_session.commit();
-    m_card->layForm(m_wantedForm);
-    m_wantedForm->focusFirst();
-    refreshStart();
+    refreshFirst();
 }
 
 void MainWindow::layNoForm() {
     m_card->layForm(nullptr);
-    refreshStart();
     m_plan->setFocus();
-}
-
-void MainWindow::refreshStart() {
-    const Project& project = m_session.project();
-    m_start->setVisible(project.lines.empty() && project.cutouts.empty() && m_card->form() != m_wantedForm);
+    refreshFirst();
 }
 
 void MainWindow::setLook(Look look) {
@@ -251,7 +237,6 @@ void MainWindow::setLook(Look look) {
 
 int runWindow(const QString& file) {
     QCoreApplication::setOrganizationName(QStringLiteral("Kerfwall"));
-    takeResources();
     const QVariant look = QSettings().value(QStringLiteral("look"));
     wear(*qApp, static_cast<Look>(std::clamp(look.toInt(), 0, 2)));
     MainWindow window;

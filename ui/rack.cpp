@@ -2,6 +2,7 @@
 #include "ui/rack.h"
 
 #include <QSettings>
+#include <algorithm>
 
 namespace kerfwall {
 namespace {
@@ -40,6 +41,8 @@ void keepRack(const std::vector<StockPanel>& rack) {
     }
     settings.endArray();
 }
+
+bool liesInRack(const StockPanel& panel) { return std::ranges::count(rackPanels(), panel) > 0; }
 
 StockPanel stockPanelOf(const Project& project) {
     return {project.panel.width, project.panel.height, project.panel.thickness};

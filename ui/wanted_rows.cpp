@@ -18,7 +18,7 @@ namespace {
 
 constexpr double kMostWanted = 3000;  // mm: no panel is larger
 constexpr double kMostLean = 60;      // degrees
-constexpr int kFieldWidth = 150;
+constexpr int kFieldWidth = 130;
 
 QLabel* wrapped(const QString& name, QWidget* parent) {
     auto* label = new QLabel(parent);
@@ -84,7 +84,7 @@ void WantedForm::makeRows() {
     addRow({Entry::OuterLean, tr("Outer sides lean by"), QStringLiteral("wantedOuterLean"), tr("upright"), true});
     m_corners = new CornerEntry(this);
     m_grid->addWidget(m_corners, m_grid->rowCount(), 0, 1, 2);
-    addRow({Entry::Corner, tr("Corner radius"), QStringLiteral("wantedCorner"), tr("what the bit leaves")});
+    addRow({Entry::Corner, tr("Corner radius"), QStringLiteral("wantedCorner"), tr("as the bit leaves")});
 }
 
 void WantedForm::makePlaceRows() {
@@ -96,16 +96,17 @@ void WantedForm::makePlaceRows() {
         auto* box = new QComboBox(this);
         box->setObjectName(name);
         box->setAccessibleName(said);
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         box->addItems(options);
         connect(box, &QComboBox::currentIndexChanged, this, &WantedForm::refresh);
         return box;
     };
     m_acrossFrom = choice(QStringLiteral("wantedAcrossFrom"), tr("Place across"),
-                          {tr("Across: where it suits"), tr("Across: in the middle"), tr("Middle from the left edge"),
-                           tr("Left side from the left edge"), tr("Right side from the right edge")});
+                          {tr("Across: where it suits"), tr("Across: in the middle"), tr("Middle from left edge"),
+                           tr("Left side from left edge"), tr("Right side from right edge")});
     m_upFrom = choice(QStringLiteral("wantedUpFrom"), tr("Place upwards"),
-                      {tr("Upwards: where it suits"), tr("Upwards: in the middle"), tr("Middle from the bottom edge"),
-                       tr("Lower side from the bottom edge"), tr("Upper side from the top edge")});
+                      {tr("Upwards: where it suits"), tr("Upwards: in the middle"), tr("Middle from bottom edge"),
+                       tr("Lower side from bottom edge"), tr("Upper side from top edge")});
     addRow({Entry::Across, tr("Distance across"), QStringLiteral("wantedAcross"), tr("worked out")}, m_acrossFrom);
     addRow({Entry::Up, tr("Distance upwards"), QStringLiteral("wantedUp"), tr("worked out")}, m_upFrom);
     connect(m_placedOn, &QComboBox::currentIndexChanged, this, &WantedForm::refresh);
@@ -252,7 +253,7 @@ void WantedForm::showRows() {
 void WantedForm::fillPlaces() {
     const bool legs = shape() == LegsShape;
     m_upFrom->setEnabled(!legs);
-    m_upFrom->setItemText(0, legs ? tr("Feet from the bottom edge") : tr("Upwards: where it suits"));
+    m_upFrom->setItemText(0, legs ? tr("Feet from bottom edge") : tr("Upwards: where it suits"));
     if (legs && m_upFrom->currentIndex() != 0) m_upFrom->setCurrentIndex(0);
 }
 

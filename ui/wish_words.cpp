@@ -3,10 +3,13 @@
 
 #include <QCoreApplication>
 
+#include "core/geometry/whole_step.h"
 #include "ui/wording.h"
 
 namespace kerfwall {
 namespace {
+
+constexpr double kShown = 0.01;  // mm: finer is of no use at the saw
 
 QString text(const char* source) { return QCoreApplication::translate("kerfwall::WishWords", source); }
 
@@ -30,11 +33,12 @@ QString steeringText(const Steering& steering, Units units) {
 }
 
 QString blankText(const Blank& blank, Units units) {
-    return text("%1 × %2").arg(lengthUnitFor(blank.width, units), lengthUnitFor(blank.height, units));
+    return text("%1 × %2").arg(lengthUnitFor(stepped(blank.width, kShown), units), lengthUnitFor(stepped(blank.height, kShown), units));
 }
 
 QString panelText(const StockPanel& panel, Units units) {
-    return text("%1 × %2 × %3").arg(sizeFor(panel.width, units), sizeFor(panel.height, units), lengthUnitFor(panel.thickness, units));
+    const QString words = units == Units::Inches ? text("%1 × %2 × %3 in") : text("%1 × %2 × %3 mm");
+    return words.arg(sizeFor(panel.width, units), sizeFor(panel.height, units), sizeFor(panel.thickness, units));
 }
 
 QString layingStep(const Wish& wish, bool withOtherTools) {

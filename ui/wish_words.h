@@ -14,7 +14,7 @@ namespace kerfwall {
 /// "Take the bush of 24.0 mm and the bit of 20.0 mm".
 [[nodiscard]] QString steeringText(const Steering& steering, Units units);
 
-/// "400 × 250 × 12 mm"; blanks without a thickness.
+/// "400 × 250 × 12 mm".
 [[nodiscard]] QString panelText(const StockPanel& panel, Units units);
 [[nodiscard]] QString blankText(const Blank& blank, Units units);
 

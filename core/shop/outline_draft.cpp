@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cctype>
 #include <cmath>
+#include <iterator>
 
 #include "core/geometry/angle.h"
 #include "core/geometry/edge_place.h"
@@ -21,6 +22,24 @@ using Refused = std::unexpected<WishRefusal>;
 
 Refused refused(NoWish why, WishPart part, std::string sentence) {
     return Refused(WishRefusal{why, part, std::move(sentence), std::nullopt});
+}
+
+// Where the walls cross the panel's bottom edge.
+std::vector<Point> mouthPlaces(const std::vector<Point>& walls) {
+    std::vector<Point> crossings;
+    for (std::size_t i = 0; i < walls.size(); ++i) {
+        const Point p = walls[i];
+        const Point q = walls[(i + 1) % walls.size()];
+        if ((p.y < 0) != (q.y < 0)) crossings.push_back({p.x + p.y / (p.y - q.y) * (q.x - p.x), 0});
+    }
+    return crossings;
+}
+
+// Of an opening that runs out over the bottom edge, as far as it lies on the panel.
+std::vector<Point> abovePanelsEdge(const std::vector<Point>& walls) {
+    std::vector<Point> places = mouthPlaces(walls);
+    std::ranges::copy_if(walls, std::back_inserter(places), [](Point corner) { return corner.y >= 0; });
+    return places;
 }
 
 Box boundsOf(const std::vector<Point>& corners) {
@@ -90,14 +109,8 @@ std::optional<Refused> cornersTooRound(const OutlineDraft& draft) {
 
 // How wide the template opens on the panel's bottom edge.
 double mouthOf(const OutlineDraft& draft) {
-    std::vector<double> crossings;
-    for (std::size_t i = 0; i < draft.walls.size(); ++i) {
-        const Point p = draft.walls[i];
-        const Point q = draft.walls[(i + 1) % draft.walls.size()];
-        if ((p.y < 0) != (q.y < 0)) crossings.push_back(p.x + p.y / (p.y - q.y) * (q.x - p.x));
-    }
-    const auto [left, right] = std::ranges::minmax(crossings);
-    return right - left;
+    const auto [left, right] = std::ranges::minmax(mouthPlaces(draft.walls), {}, &Point::x);
+    return right.x - left.x;
 }
 
 std::optional<Refused> neckTooNarrow(const OutlineDraft& draft) {
@@ -155,8 +168,7 @@ OutlineDraft draftOf(const Project& project, const WantedOutline& wish) {
     draft.offset = wallOffset(project);
     draft.trimRadius = trimBitOf(project).diameter / 2;
     for (const Point corner : movedOut(wish.corners, draft.offset)) draft.walls.push_back(onGrid(corner));
-    draft.bounds = boundsOf(draft.walls);
-    if (wish.isOpenBelow) draft.bounds.low.y = 0;
+    draft.bounds = boundsOf(wish.isOpenBelow ? abovePanelsEdge(draft.walls) : draft.walls);
     draft.cornerLeft = cornerLeft(project);
     if (wish.cornerRadius > draft.cornerLeft + kSameRadius) {
         draft.bore = wish.cornerRadius + draft.offset;
