@@ -24,7 +24,6 @@ CornerEntry::CornerEntry(QWidget* parent)
     column->setSpacing(6);
     m_list->setObjectName(QStringLiteral("wantedCorners"));
     m_list->setAccessibleName(tr("Corners, one a line: x, then y"));
-    m_list->setPlaceholderText(tr("110, 90\n370, 90\n330, 150"));
     m_list->setTabChangesFocus(true);
     m_list->setFixedHeight(kListHeight);
     m_list->installEventFilter(this);
@@ -58,6 +57,7 @@ void CornerEntry::setUnits(Units units) {
 }
 
 void CornerEntry::showHead() {
+    m_list->setPlaceholderText(m_units == Units::Inches ? tr("4 1/2, 3\n14, 3\n12 3/4, 6") : tr("110, 90\n370, 90\n330, 150"));
     m_head->setText(m_units == Units::Inches ? tr("Corners in inches, one a line: x, then y") : tr("Corners in mm, one a line: x, then y"));
 }
 

@@ -17,6 +17,7 @@
 #include "ui/entry_line.h"
 #include "ui/fence_form.h"
 #include "ui/fence_tool.h"
+#include "ui/first_sheet.h"
 #include "ui/header_line.h"
 #include "ui/job_card.h"
 #include "ui/laying_tool.h"
@@ -58,6 +59,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     refreshNames();
     m_plan->setFocus();
     refreshFirst();
+    m_first->focusFirst();
 }
 
 void MainWindow::makeTools() {
@@ -68,7 +70,10 @@ void MainWindow::makeTools() {
     m_tools.front()->setObjectName(QStringLiteral("pick"));
     for (Tool* tool : m_tools) {
         connect(tool, &Tool::updated, this, [this, tool] {
-            if (tool == m_tool) refreshEntry();
+            if (tool != m_tool) return;
+            m_firstAside = m_firstAside || tool->isBusy();
+            refreshFirst();
+            refreshEntry();
         });
     }
 }
@@ -194,7 +199,10 @@ void MainWindow::clickCorners(bool clicking) {
 }
 
 void MainWindow::refreshEntry() {
-    if (m_tool) m_entry->show(m_tool->entry(), m_session.project().units);
+    if (!m_tool) return;
+    EntryState state = m_tool->entry();
+    if (isFirst()) state.sentence = tr("Take one of the offers to begin, or a tool to draw on the panel that lies here.");
+    m_entry->show(state, m_session.project().units);
 }
 
 void MainWindow::refreshNames() {

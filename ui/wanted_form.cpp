@@ -39,7 +39,7 @@ WantedForm::Entry WantedForm::entryFor(WishPart part) const {
         case WishPart::LegFoot: return typed(Entry::InnerLean) ? Entry::InnerLean : Entry::LegFoot;
         case WishPart::Lean: return Entry::InnerLean;
         case WishPart::Across: return Entry::Across;
-        case WishPart::Up: return Entry::Up;
+        case WishPart::Up: return legs ? Entry::Feet : Entry::Up;
         case WishPart::Corner:
         case WishPart::Corners: return Entry::Corner;
     }
@@ -89,7 +89,7 @@ std::optional<WishPlace> WantedForm::place() const {
     const auto across = along(m_acrossFrom, typed(Entry::Across));
     auto up = along(m_upFrom, typed(Entry::Up));
     if (shape() == LegsShape) {
-        const auto feet = typed(Entry::Up);
+        const auto feet = typed(Entry::Feet);
         up = feet ? PlaceAlong{PlaceAlong::From::LowSide, *feet} : PlaceAlong{};
     }
     if (!across || !up) return std::nullopt;

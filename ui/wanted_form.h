@@ -51,7 +51,7 @@ protected:
     void hideEvent(QHideEvent* event) override;
 
 private:
-    enum class Entry { Width, Height, Span, LegHeight, LegTop, LegFoot, InnerLean, OuterLean, Corner, WorkWidth, WorkHeight, Across, Up };
+    enum class Entry { Width, Height, Span, LegHeight, LegTop, LegFoot, InnerLean, OuterLean, Corner, WorkWidth, WorkHeight, Across, Up, Feet };
     struct Row {
         Entry entry;
         QWidget* label;
@@ -91,7 +91,6 @@ private:
 
     void refresh();
     void showRows();
-    void fillPlaces();
     void showAnswer(const Wish& wish, const WishPlace& place);
     void tellRefusal(const WishRefusal& refusal);
     void tellCorners();

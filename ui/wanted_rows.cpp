@@ -109,6 +109,7 @@ void WantedForm::makePlaceRows() {
                        tr("Lower side from bottom edge"), tr("Upper side from top edge")});
     addRow({Entry::Across, tr("Distance across"), QStringLiteral("wantedAcross"), tr("worked out")}, m_acrossFrom);
     addRow({Entry::Up, tr("Distance upwards"), QStringLiteral("wantedUp"), tr("worked out")}, m_upFrom);
+    addRow({Entry::Feet, tr("Feet from the bottom edge"), QStringLiteral("wantedFeet"), tr("worked out")});
     connect(m_placedOn, &QComboBox::currentIndexChanged, this, &WantedForm::refresh);
 }
 
@@ -149,7 +150,6 @@ void WantedForm::connectRow(LengthField* field, Entry entry) {
         // A distance with nothing chosen to count it from is the middle's.
         constexpr int kMiddle = static_cast<int>(PlaceAlong::From::Middle);
         for (const auto& [which, from] : {std::pair(Entry::Across, m_acrossFrom), std::pair(Entry::Up, m_upFrom)}) {
-            if (entry == which && entry == Entry::Up && shape() == LegsShape) continue;
             if (entry == which && value && from->currentIndex() < kMiddle) from->setCurrentIndex(kMiddle);
             if (entry == which && !value) from->setCurrentIndex(0);
         }
@@ -225,9 +225,10 @@ bool WantedForm::isShown(Entry entry) const {
         case Entry::LegFoot:
         case Entry::InnerLean:
         case Entry::OuterLean: return shape() == LegsShape;
+        case Entry::Feet: return shape() == LegsShape && m_placedOn->currentIndex() == 0;
         case Entry::WorkWidth:
         case Entry::WorkHeight: return isOnUnknownWork();
-        case Entry::Up: return shape() != LegsShape || m_placedOn->currentIndex() == 0;
+        case Entry::Up: return shape() != LegsShape;
         case Entry::Corner:
         case Entry::Across: return true;
     }
@@ -246,15 +247,6 @@ void WantedForm::showRows() {
         each.trouble->setText(each.isUnreadable ? each.field->toolTip() : QString());
         each.trouble->setVisible(each.isShown && each.isUnreadable);
     }
-    fillPlaces();
-}
-
-// Of a leg frame only the feet's height is to be said, not what it counts from.
-void WantedForm::fillPlaces() {
-    const bool legs = shape() == LegsShape;
-    m_upFrom->setEnabled(!legs);
-    m_upFrom->setItemText(0, legs ? tr("Feet from bottom edge") : tr("Upwards: where it suits"));
-    if (legs && m_upFrom->currentIndex() != 0) m_upFrom->setCurrentIndex(0);
 }
 
 void WantedForm::focusFirst() {

@@ -60,7 +60,9 @@ void MainWindow::refreshFirst() {
     const bool was = !m_first->isHidden();
     if (isFirst() && (!was || !m_first->isIn(m_session.project().units))) m_first->refresh(m_session.project(), lastFiles());
     if (isFirst() == was) return;
+    if (was && m_first->isAncestorOf(focusWidget())) m_plan->setFocus();  // before Tab's order is asked where to go
     m_first->setVisible(!was);
+    refreshEntry();
     if (!was && focusWidget() == m_plan) m_first->focusFirst();
 }
 

@@ -6,9 +6,11 @@
 #include <cmath>
 #include <vector>
 
+#include "core/geometry/edge_place.h"
 #include "core/geometry/solve.h"
 #include "core/shop/finding.h"
 #include "core/shop/limits.h"
+#include "core/shop/wall_lines.h"
 
 namespace kerfwall {
 namespace {
@@ -169,6 +171,25 @@ Workpiece workRound(const LaidWish& laid, const Wish& wish, const WishPlace& pla
     return work;
 }
 
+// How far the work's nearest side lies from that edge of the panel.
+double workFrom(const Panel& panel, Edge edge, const Box& work) {
+    return distanceFromEdge(panel, edge, edge == Edge::Bottom || edge == Edge::Left ? work.low : work.high);
+}
+
+// Fences between the panel's edges and the work go to where it touches them now, if that is on the panel.
+void putFencesTo(Project& project, const Box& work) {
+    for (Fence& fence : project.fences) {
+        const auto* edge = std::get_if<Edge>(&fence.along);
+        if (!edge || fence.body != Side::Right || workFrom(project.panel, *edge, work) < 0) continue;
+        fence.offset = onGrid(workFrom(project.panel, *edge, work));
+    }
+}
+
+void putWorkRound(LaidWish& laid, const Wish& wish, const WishPlace& place) {
+    laid.project.workpiece = workRound(laid, wish, place);
+    putFencesTo(laid.project, *workBounds(laid.project));
+}
+
 }  // namespace
 
 std::optional<Box> workBounds(const Project& project) {
@@ -185,12 +206,12 @@ std::expected<LaidWish, WishRefusal> layPlaced(const Project& project, const Wis
     WishPlace onPanel = place;
     if (place.onWork) onPanel = WishPlace{};
     if (auto laid = asGiven({project, wish, onPanel, highest})) {
-        if (place.onWork && *laid) (*laid)->project.workpiece = workRound(**laid, wish, place);
+        if (place.onWork && *laid) putWorkRound(**laid, wish, place);
         return *laid;
     }
     const Box panel{{0, 0}, {project.panel.width, project.panel.height}};
     Laid laid = suited({project, inBox(project, wish, onPanel, panel), onPanel, highest});
-    if (place.onWork && laid) laid->project.workpiece = workRound(*laid, wish, place);
+    if (place.onWork && laid) putWorkRound(*laid, wish, place);
     return laid;
 }
 

@@ -35,7 +35,8 @@ struct WishPlace {
 [[nodiscard]] std::optional<Box> workBounds(const Project& project);
 
 /// Lays the wish in that place (layWish). On the work of a project that holds its outline, the walls follow that. On work
-/// known by its size alone the opening is laid where it suits the panel and the work's outline is put round it.
+/// known by its size alone the opening is laid where it suits the panel and the work's outline is put round it;
+/// fences that stand between the panel's edges and the work get the offset at which it touches them.
 /// Suited: in the middle of the panel, a polygon as its corners say where that is on the panel. Where clamp holes or
 /// lines are in the way there, the nearest place to the side, or up or down, by steps of kPlaceStep or a twelfth of the
 /// room, with good borders and nothing to mind of a hole that was not to mind before; else the first place stays.

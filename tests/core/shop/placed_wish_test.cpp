@@ -99,6 +99,24 @@ TEST(PlacedWish, WorkKnownByItsSizeIsPutRoundIt) {
     EXPECT_NEAR(outline[2].y, 182.5, kExact);
 }
 
+// Expected from: pencil. The work's upper edge comes to lie at 182.5, 67.5 under the panel's; its lower one at -17.5, off
+// the panel, so the fence there stays. A fence with its body on the work's side is another's.
+TEST(PlacedWish, AFencesOffsetFollowsTheWork) {
+    Project project = bushProject();
+    Fence fence;
+    fence.along = Edge::Top;
+    fence.offset = 10;
+    fence.body = Side::Right;
+    fence.to = 300;
+    project.fences = {fence, fence, fence};
+    project.fences[1].along = Edge::Bottom;
+    project.fences[2].body = Side::Left;
+    const auto fences = laid(project, kHold, {true, {}, {From::HighSide, 40}, Blank{360, 200}}).project.fences;
+    EXPECT_NEAR(fences.at(0).offset, 67.5, kExact);
+    EXPECT_EQ(fences.at(1).offset, 10);
+    EXPECT_EQ(fences.at(2).offset, 10);
+}
+
 // Expected from: pencil. Laid on work that is known now, the wish says the same again.
 TEST(PlacedWish, TheWorkPutRoundItAgreesWithTheOtherWay) {
     for (const WishPlace place : {WishPlace{true, {From::LowSide, 30}, {From::HighSide, 40}, Blank{360, 200}},

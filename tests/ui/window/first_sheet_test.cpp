@@ -141,7 +141,15 @@ TEST_F(FirstOnSheet, ItIsGoneAsSoonAsSomethingIsLaid) {
     drag({0, 90}, {400, 90});
     EXPECT_FALSE(first()->isVisible());
     key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_FALSE(first()->isVisible()) << "the hand is at work";
+    showAnew();
     EXPECT_TRUE(first()->isVisible());
+}
+
+TEST_F(FirstOnSheet, TheEntryLineSaysWhatToDo) {
+    EXPECT_TRUE(sentence().startsWith(QStringLiteral("Take one of the offers")));
+    keyOn(Qt::Key_Escape);
+    EXPECT_TRUE(sentence().startsWith(QStringLiteral("Drag from one edge")));
 }
 
 TEST_F(FirstOnSheet, TakingAToolPutsItAside) {

@@ -256,7 +256,7 @@ TEST_F(WantedOnSheet, TheFootAndTheLeanTakeTurns) {
     typeInto("wantedInnerLean", "3");
     typeInto("wantedLegFoot", "90");
     EXPECT_TRUE(found<LengthField>("wantedInnerLean")->text().isEmpty());
-    typeInto("wantedUp", "30");
+    typeInto("wantedFeet", "30");
     enter();
     EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 310}));
     EXPECT_EQ(placeOf("B"), Place(ByOffset{Edge::Left, 170}));
@@ -392,6 +392,23 @@ TEST_F(WantedOnSheet, WorkThatIsNotDrawnYetIsSaidByItsSize) {
     ASSERT_TRUE(project().workpiece.has_value());
     EXPECT_EQ(project().workpiece->outline, (std::vector<Point>{{20, -17.5}, {380, -17.5}, {380, 182.5}, {20, 182.5}}));
     EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 107.5}));
+}
+
+TEST_F(WantedOnSheet, LegsOnTheWorkStandOnItsLowerEdge) {
+    Project bench = sampleOf("bench_leg.kerfwall");
+    bench.lines.clear();
+    bench.cutouts.clear();
+    m_window.session().start(bench);
+    openForm();
+    chooseIn("wantedShape", 1);
+    typeInto("wantedSpan", "340");
+    typeInto("wantedLegHeight", "250");
+    typeInto("wantedLegTop", "90");
+    chooseIn("wantedPlacedOn", 1);
+    EXPECT_FALSE(found<LengthField>("wantedFeet")->isVisible());
+    EXPECT_FALSE(found<LengthField>("wantedUp")->isVisible());
+    pressButton("wantedLay");
+    EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 270}));
 }
 
 // Expected from: pencil. 480 x 60 between walls on its edges wants 530 x 110, a blank of tens; the rack's smallest that
