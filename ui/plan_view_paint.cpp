@@ -42,11 +42,11 @@ QColor seeThrough(QColor colour, int alpha) {
 
 void PlanView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), colours().desk);
     for (const CutDirection direction : kCutDirections) {
         if (m_session.isCutShown(direction)) paintProjection(painter, m_session, m_scale, direction, size());
     }
+    painter.setRenderHint(QPainter::Antialiasing);
     PlanLayers layers = m_layers;
     layers.markScale = m_scale.markScale();
     const Drawing drawing = planDrawing(m_session.project(), m_session.solved(), m_session.findings(), layers);
@@ -56,12 +56,9 @@ void PlanView::paintEvent(QPaintEvent*) {
     paintHand(painter, m_foreseen);
     if (m_tool) paintHand(painter, m_tool->inHand());
     paintKeyPoint(painter);
+    painter.setRenderHint(QPainter::Antialiasing, false);
     paintHeading(painter);
-    if (hasFocus()) {
-        painter.setPen(QPen(colours().accent, 2));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(rect().adjusted(1, 1, -1, -1));
-    }
+    if (hasFocus()) paintFocus(painter, rect());
 }
 
 int PlanView::headingHeight() const { return std::max(kHeading, fontMetrics().height() + 14); }

@@ -50,7 +50,7 @@ print_to() {
     key ctrl+p
     xdotool search --sync --onlyvisible --name 'Print the pattern' >/dev/null
     settle
-    key alt+o # Output file
+    key alt+f # Output file
     key ctrl+a
     say "$out/$1.pdf"
     key Return
