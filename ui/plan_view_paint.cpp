@@ -46,7 +46,8 @@ void PlanView::paintEvent(QPaintEvent*) {
     else paintGround(painter);
     painter.setRenderHint(QPainter::Antialiasing);
     paintPicked(painter);
-    paintHand(painter);
+    paintHand(painter, m_foreseen);
+    if (m_tool) paintHand(painter, m_tool->inHand());
     paintKeyPoint(painter);
     painter.setRenderHint(QPainter::Antialiasing, false);
     paintHeading(painter);
@@ -148,9 +149,7 @@ void PlanView::paintPicked(QPainter& painter) const {
     }
 }
 
-void PlanView::paintHand(QPainter& painter) const {
-    if (!m_tool) return;
-    const InHand shown = m_tool->inHand();
+void PlanView::paintHand(QPainter& painter, const InHand& shown) const {
     painter.setPen(QPen(drawingColours().tool, 1.5));
     painter.setBrush(seeThrough(drawingColours().tool, 50));
     for (const auto& face : shown.faces) painter.drawPolygon(polygonOf(m_scale, face));

@@ -6,6 +6,7 @@
 #include "ui/header_line.h"
 #include "ui/main_window.h"
 #include "ui/notice_bar.h"
+#include "ui/rack.h"
 #include "ui/sheet_form.h"
 
 namespace kerfwall {
@@ -14,7 +15,13 @@ void MainWindow::makeMenus() {
     makeEditMenu();
     QMenu* panel = m_header->menus()->addMenu(tr("&Panel"));
     panel->addAction(tr("&Size, thickness, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
-    panel->addAction(tr("A &window from the size wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
+    panel->addAction(tr("From the size &wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
+    m_rack = panel->addAction({}, this, &MainWindow::switchRack);
+    m_rack->setObjectName(QStringLiteral("rack"));
+    connect(panel, &QMenu::aboutToShow, this, [this] {
+        const bool lies = liesInRack(stockPanelOf(m_session.project()));
+        m_rack->setText(lies ? tr("&Take this size out of the rack") : tr("&Put this size in the rack"));
+    });
     panel->addAction(tr("The &fence that is picked, its size and face"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this, &MainWindow::layFenceForm);
     QMenu* bench = m_header->menus()->addMenu(tr("&Bench"));
     bench->addAction(tr("&Trimming bit, bearing or bush in use"), QKeySequence(Qt::Key_F7), this, [this] { layForm(m_useForm); });

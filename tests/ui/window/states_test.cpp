@@ -56,6 +56,12 @@ public:
     void panelForm() { key(Qt::Key_F6); }
     void useForm() { key(Qt::Key_F7); }
     void wantedForm() { key(Qt::Key_F8); }
+    void wantedShape(int shape) {
+        key(Qt::Key_F8);
+        m_window.findChild<QComboBox*>(QStringLiteral("wantedShape"))->setCurrentIndex(shape);
+    }
+    void wantedLegs() { wantedShape(1); }
+    void wantedPolygon() { wantedShape(2); }
     void layingADrag() {
         layRectangle();
         press({0, 196});
@@ -174,6 +180,8 @@ constexpr State kStates[] = {
     {"panel_form", &StatesOfTheSheet::panelForm},
     {"use_form", &StatesOfTheSheet::useForm},
     {"wanted_form", &StatesOfTheSheet::wantedForm},
+    {"wanted_legs", &StatesOfTheSheet::wantedLegs},
+    {"wanted_polygon", &StatesOfTheSheet::wantedPolygon},
     {"laying_a_drag", &StatesOfTheSheet::layingADrag},
     {"a_line_is_laid", &StatesOfTheSheet::aLineIsLaid},
     {"a_line_is_refused", &StatesOfTheSheet::aLineIsRefused},
