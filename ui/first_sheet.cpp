@@ -146,28 +146,16 @@ void FirstSheet::focusFirst() {
     if (!m_offers.empty()) m_offers.front()->setFocus(Qt::TabFocusReason);
 }
 
-void FirstSheet::focusNext(int step) {
-    const auto here = std::ranges::find_if(m_offers, &QWidget::hasFocus);
-    const auto count = static_cast<std::ptrdiff_t>(m_offers.size());
-    const std::ptrdiff_t next = here == m_offers.end() ? 0 : here - m_offers.begin() + step;
-    if (next >= 0 && next < count) m_offers[static_cast<std::size_t>(next)]->setFocus(Qt::TabFocusReason);
-}
-
+/// Arrow keys and Tab go from button to button by themselves.
 void FirstSheet::keyPressEvent(QKeyEvent* event) {
-    switch (event->key()) {
-        case Qt::Key_Down:
-        case Qt::Key_Right: return focusNext(1);
-        case Qt::Key_Up:
-        case Qt::Key_Left: return focusNext(-1);
-        case Qt::Key_Escape: Q_EMIT asideAsked(); return;
-        case Qt::Key_Return:
-        case Qt::Key_Enter: {
-            const auto here = std::ranges::find_if(m_offers, &QWidget::hasFocus);
-            if (here != m_offers.end()) (*here)->click();
-            return;
-        }
-        default: QFrame::keyPressEvent(event);
+    if (event->key() == Qt::Key_Escape) {
+        Q_EMIT asideAsked();
+        return;
     }
+    const auto here = std::ranges::find_if(m_offers, &QWidget::hasFocus);
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (isEnter && here != m_offers.end()) return (*here)->click();
+    QFrame::keyPressEvent(event);
 }
 
 }  // namespace kerfwall

@@ -50,7 +50,6 @@ private:
     void offerShelf(Units units);
     void offerTemplates(Section& section, const std::vector<ShelfTemplate>& templates, const QString& name);
     void clear();
-    void focusNext(int step);
 
     Section m_sizes, m_panels, m_last, m_shelf, m_samples;
     std::vector<QPushButton*> m_offers;

@@ -37,7 +37,6 @@ WantedForm::Entry WantedForm::entryFor(WishPart part) const {
         case WishPart::Height: return legs ? Entry::LegHeight : Entry::Height;
         case WishPart::LegTop: return Entry::LegTop;
         case WishPart::LegFoot: return typed(Entry::InnerLean) ? Entry::InnerLean : Entry::LegFoot;
-        case WishPart::Lean: return Entry::InnerLean;
         case WishPart::Across: return Entry::Across;
         case WishPart::Up: return legs ? Entry::Feet : Entry::Up;
         case WishPart::Corner:

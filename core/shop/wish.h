@@ -72,7 +72,7 @@ enum class NoWish {
 };
 
 /// The part of the wish to change.
-enum class WishPart { Width, Height, Corner, Across, Up, LegTop, LegFoot, Lean, Corners };
+enum class WishPart { Width, Height, Corner, Across, Up, LegTop, LegFoot, Corners };
 
 struct WishRefusal {
     NoWish why = NoWish::TooNarrow;

@@ -147,6 +147,31 @@ TEST(FromPolygon, InwardCornersAreNotBored) {
     EXPECT_EQ(solve(made.project).troubles.size(), 0u);
 }
 
+// Expected from: pencil. A regular polygon of 40 sides about a round of 80: its area is n r^2 sin(360 / n) / 2.
+TEST(FromPolygon, AManySidedOneIsLaid) {
+    const int n = 40;
+    std::vector<Point> corners;
+    for (int i = 0; i < n; ++i) {
+        const double turn = 2 * std::numbers::pi * (i + 0.3) / n;
+        corners.push_back({250 + 80 * std::cos(turn), 150 + 80 * std::sin(turn)});
+    }
+    const LaidWish made = laid(board(), {corners, 6.35, {}, {}});
+    EXPECT_EQ(made.lines.size(), 40u);
+    EXPECT_NEAR(solve(made.project).cutouts.at(0).drawnArea, n * 80 * 80 * std::sin(2 * std::numbers::pi / n) / 2, 1e-5);
+}
+
+// Expected from: pencil. A star of ten points, 120 and 90 from its middle: twenty triangles of r R sin(18) / 2.
+TEST(FromPolygon, AStarIsJoinedOfItsFaces) {
+    std::vector<Point> corners;
+    for (int i = 0; i < 20; ++i) {
+        const double turn = std::numbers::pi * (i + 0.1) / 10;
+        const double from = i % 2 == 0 ? 120 : 90;
+        corners.push_back({250 + from * std::cos(turn), 150 + from * std::sin(turn)});
+    }
+    const LaidWish made = laid(board(), {corners, 6.35, {}, {}});
+    EXPECT_NEAR(solve(made.project).cutouts.at(0).drawnArea, 10 * 120 * 90 * std::sin(std::numbers::pi / 10), 1e-5);
+}
+
 TEST(FromPolygon, NoShapeIsRefused) {
     expectRefused(board(), {{{100, 100}, {200, 100}}, 6.35, {}, {}}, NoWish::NoShape, "here are 2");
     expectRefused(board(), {{{100, 100}, {200, 100}, {300, 100}}, 6.35, {}, {}}, NoWish::NoShape, "3 corners");
