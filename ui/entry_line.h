@@ -36,6 +36,9 @@ Q_SIGNALS:
     void left();
     void unitsAsked();
 
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+
 private:
     static constexpr int kMostFields = 4;
     struct Slot {

@@ -55,10 +55,11 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
 }
 
 void MainWindow::makeTools() {
-    m_tools = {new PickTool(m_session, m_selection, this),  new LayingTool(m_session, m_selection, this),
+    m_pick = new PickTool(m_session, m_selection, this);
+    m_tools = {m_pick,                                      new LayingTool(m_session, m_selection, this),
                new WasteTool(m_session, m_selection, this), new BoreTool(m_session, m_selection, this),
                new ClampTool(m_session, m_selection, this), new CutTool(m_session, m_selection, this)};
-    m_tools.front()->setObjectName(QStringLiteral("pick"));
+    m_pick->setObjectName(QStringLiteral("pick"));
     for (Tool* tool : m_tools) {
         connect(tool, &Tool::updated, this, [this, tool] {
             if (tool == m_tool) refreshEntry();
@@ -106,7 +107,10 @@ void MainWindow::connectHand() {
     connect(m_strip, &ToolStrip::chosen, this, &MainWindow::chooseTool);
     connect(m_plan, &PlanView::scaleChanged, this, [this] { m_side->follow(m_plan->viewScale()); });
     connect(m_plan, &PlanView::typedOver, m_entry, &EntryLine::beginWith);
-    connect(m_plan, &PlanView::fieldAsked, m_entry, &EntryLine::focusFirstField);
+    connect(m_plan, &PlanView::fieldAsked, this, [this] {
+        if (m_pick->hasDeed()) m_pick->entered();
+        else m_entry->focusFirstField();
+    });
     connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
     connect(m_entry, &EntryLine::typed, this, [this](int field, std::optional<double> value) { m_tool->typed(field, value); });
     connect(m_entry, &EntryLine::chose, this, [this](int field, int option) { m_tool->chose(field, option); });
@@ -120,6 +124,7 @@ void MainWindow::connectHand() {
         m_plan->setFocus();
     });
     connect(m_entry, &EntryLine::unitsAsked, this, &MainWindow::switchUnits);
+    connect(m_pick, &PickTool::finished, this, [this] { m_plan->setFocus(); });
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
@@ -172,7 +177,7 @@ void MainWindow::refreshEntry() {
 void MainWindow::refreshNames() {
     setWindowTitle(m_session.name() + QStringLiteral("[*] – Kerfwall"));
     setWindowModified(!m_session.isSaved());
-    m_delete->setEnabled(!m_selection.isEmpty());
+    for (QAction* action : m_onPicked) action->setEnabled(!m_selection.isEmpty());
     m_undo->setEnabled(!m_session.undoName().isEmpty());
     m_undo->setText(m_session.undoName().isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(m_session.undoName()));
     m_redo->setEnabled(!m_session.redoName().isEmpty());
@@ -192,6 +197,12 @@ void MainWindow::deletePicked() {
 void MainWindow::pickAll() {
     chooseTool(PickAt);
     m_selection.pick(everythingOf(m_session.project(), m_session.solved()));
+}
+
+void MainWindow::begin(DeedKind kind) {
+    chooseTool(PickAt);
+    m_pick->begin(kind);
+    m_entry->focusFirstField();
 }
 
 void MainWindow::switchUnits() {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/drawing/plan_drawing.h"
+#include "ui/deed.h"
 #include "ui/look.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -20,6 +21,7 @@ class EntryLine;
 class HeaderLine;
 class JobCard;
 class NoticeBar;
+class PickTool;
 class PlanView;
 class SheetForm;
 class SideViewPanel;
@@ -68,6 +70,8 @@ private:
     void refreshNames();
     void deletePicked();
     void pickAll();
+    void begin(DeedKind kind);
+    void addDeed(QMenu* menu, const QString& text, const QKeySequence& key, DeedKind kind);
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();
@@ -90,6 +94,7 @@ private:
     Selection m_selection;
     std::vector<Tool*> m_tools;
     Tool* m_tool = nullptr;
+    PickTool* m_pick = nullptr;
     HeaderLine* m_header = nullptr;
     NoticeBar* m_notice = nullptr;
     ToolStrip* m_strip = nullptr;
@@ -104,7 +109,7 @@ private:
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
-    QAction* m_delete = nullptr;
+    std::vector<QAction*> m_onPicked;  // what is done to what is picked
     QTimer m_words;  // the views' words follow once a change has settled
     bool m_closing = false;
 };

@@ -56,7 +56,16 @@ void MainWindow::makeEditMenu() {
     m_redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addSeparator();
     edit->addAction(tr("&Pick everything"), QKeySequence::SelectAll, this, &MainWindow::pickAll);
-    m_delete = edit->addAction(tr("&Take away what is picked"), QKeySequence(Qt::Key_Delete), this, &MainWindow::deletePicked);
+    m_onPicked.push_back(edit->addAction(tr("&Take away what is picked"), QKeySequence(Qt::Key_Delete), this, &MainWindow::deletePicked));
+    edit->addSeparator();
+    addDeed(edit, tr("&Move by numbers"), QKeySequence(Qt::CTRL | Qt::Key_M), DeedKind::Move);
+    addDeed(edit, tr("T&urn"), QKeySequence(Qt::CTRL | Qt::Key_R), DeedKind::Turn);
+    addDeed(edit, tr("M&irror"), QKeySequence(Qt::CTRL | Qt::Key_I), DeedKind::Mirror);
+    addDeed(edit, tr("Copy at a &distance"), QKeySequence(Qt::CTRL | Qt::Key_K), DeedKind::Copy);
+}
+
+void MainWindow::addDeed(QMenu* menu, const QString& text, const QKeySequence& key, DeedKind kind) {
+    m_onPicked.push_back(menu->addAction(text, key, this, [this, kind] { begin(kind); }));
 }
 
 void MainWindow::addLayer(QMenu* menu, const QString& text, bool PlanLayers::*layer) {

@@ -186,14 +186,6 @@ std::expected<Copies, NoCarrying> copiedOnto(const Project& onto, const Copied& 
     return copies(onto, things, motions, std::nullopt, highestLine);
 }
 
-std::optional<Motion> mirroring(const Panel& panel, const Solved& solved, const About& about) {
-    const Point middle{panel.width / 2, panel.height / 2};
-    if (const auto* centre = std::get_if<Centre>(&about)) return mirrorAbout(middle, *centre == Centre::Upright ? Point{0, 1} : Point{1, 0});
-    const SolvedLine* axis = findLine(solved, std::get<LineId>(about));
-    if (!axis) return std::nullopt;
-    return mirrorAbout(axis->from, axis->to - axis->from);
-}
-
 std::expected<Copies, NoCarrying> mirroredCopies(const Copied& things, const About& about, int highestLine) {
     const auto motion = mirroring(things.from.panel, things.solved, about);
     if (!motion) return std::unexpected(NoCarrying::NothingNew);
