@@ -38,6 +38,7 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     static constexpr int kMostFields = 4;
@@ -46,6 +47,7 @@ private:
         LengthField* field = nullptr;
         QComboBox* choice = nullptr;
     };
+    void keepHeight();
     void makeSlot(int index);
     void showField(int index, Units units, bool sameKind);
     void showSentence();

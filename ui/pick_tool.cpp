@@ -155,15 +155,15 @@ QString PickTool::sentence() const {
     const Picked& picked = m_selection.picked();
     if (m_deed) return m_made ? m_deed->sentence() : whyNot(m_made.error());
     if (m_band) {
-        return tr("The band takes lines it crosses, and clamp holes, fences and cutouts that lie inside it. Shift adds them to what is picked. Esc: as before.");
+        return tr("The band takes lines it crosses, and clamp holes, fences and cutouts inside it. Shift adds them to what is picked. Esc: as before.");
     }
     if (m_moving) return tr("Let go to leave %1 here. Alt: no snapping. Esc: put it back.").arg(pickedText(picked));
     if (picked.isEmpty() && !m_under.isEmpty()) return tr("Click to pick %1, or drag it.").arg(pickedText(m_under));
     if (picked.isEmpty()) {
-        return tr("Click a line, a clamp hole, a fence or a cutout to pick it; drag a band over several. Tab goes from one to the next, Ctrl+A takes all.");
+        return tr("Click a line, a clamp hole, a fence or a cutout to pick it; drag a band over several. Tab goes from one to the next.");
     }
     if (picked.count() > 1) {
-        return tr("%1 are picked. Drag one and all go along, or nudge them with the arrow keys. Shift and a click adds one or takes it out. Del takes them away.")
+        return tr("Picked: %1. Drag them or nudge them with the arrow keys. Shift and a click adds or leaves out one. Del takes them away.")
             .arg(pickedText(picked));
     }
     if (!picked.cutouts.empty()) return tr("Picked: %1. Drag it with its walls, or nudge it with the arrow keys. Del marks it waste no more.").arg(pickedText(picked));

@@ -153,6 +153,10 @@ void PlanView::paintHand(QPainter& painter) const {
     for (const auto& face : shown.faces) painter.drawPolygon(polygonOf(m_scale, face));
     painter.setPen(QPen(drawingColours().tool, 2));
     for (const auto& [from, to] : shown.lines) painter.drawLine(m_scale.toScreen(from), m_scale.toScreen(to));
+    painter.setBrush(Qt::NoBrush);
+    for (const OutlineLoop& run : shown.runs) painter.drawPath(runPath(run, screenView(m_scale.origin, m_scale.perMm)));
+    painter.setPen(QPen(drawingColours().tool, 2, Qt::DashLine));
+    for (const OutlineLoop& run : shown.wished) painter.drawPath(runPath(run, screenView(m_scale.origin, m_scale.perMm)));
     painter.setBrush(drawingColours().tool);
     painter.setPen(Qt::NoPen);
     for (const Point spot : shown.spots) painter.drawEllipse(m_scale.toScreen(spot), 4.5, 4.5);

@@ -8,6 +8,7 @@
 #include "core/geometry/clip.h"
 #include "core/geometry/face_seeds.h"
 #include "core/geometry/solve.h"
+#include "core/geometry/waste_click.h"
 
 namespace kerfwall {
 namespace {
