@@ -10,7 +10,6 @@
 #include <QVBoxLayout>
 
 #include "core/geometry/picking.h"
-#include "core/geometry/taking_away.h"
 #include "ui/bore_tool.h"
 #include "ui/clamp_tool.h"
 #include "ui/cut_tool.h"
@@ -20,7 +19,6 @@
 #include "ui/laying_tool.h"
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
-#include "ui/picked_text.h"
 #include "ui/plan_view.h"
 #include "ui/sheet_form.h"
 #include "ui/side_view_panel.h"
@@ -182,27 +180,6 @@ void MainWindow::refreshNames() {
     m_undo->setText(m_session.undoName().isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(m_session.undoName()));
     m_redo->setEnabled(!m_session.redoName().isEmpty());
     m_redo->setText(m_session.redoName().isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(m_session.redoName()));
-}
-
-void MainWindow::deletePicked() {
-    m_session.commit();
-    const Picked picked = stillThere(m_session.project(), m_selection.picked());
-    if (picked.isEmpty()) return;
-    const bool unmarks = !m_selection.cutout().empty();
-    m_selection.clear();
-    m_session.change(unmarks ? tr("Unmark waste") : tr("Take %1 away").arg(pickedText(picked)),
-                     withoutPicked(m_session.project(), m_session.solved(), picked));
-}
-
-void MainWindow::pickAll() {
-    chooseTool(PickAt);
-    m_selection.pick(everythingOf(m_session.project(), m_session.solved()));
-}
-
-void MainWindow::begin(DeedKind kind) {
-    chooseTool(PickAt);
-    m_pick->begin(kind);
-    m_entry->focusFirstField();
 }
 
 void MainWindow::switchUnits() {

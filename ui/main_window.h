@@ -64,6 +64,7 @@ private:
     void makeMenus();
     void makeFileMenu();
     void makeEditMenu();
+    void makePickedMenu(QMenu* edit);
     void makeViewMenu();
     void addLayer(QMenu* menu, const QString& text, bool PlanLayers::*layer);
     void refreshEntry();
@@ -71,7 +72,13 @@ private:
     void deletePicked();
     void pickAll();
     void begin(DeedKind kind);
-    void addDeed(QMenu* menu, const QString& text, const QKeySequence& key, DeedKind kind);
+    void copyPicked();
+    void cutPicked();
+    void paste();
+    void doublePicked();
+    /// Puts things on the sheet where there is room for them.
+    void put(const Project& snippet, const QString& name);
+    void openWindow();
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window's menus; its layout stands in main_window.cpp.
 #include <QActionGroup>
+#include <QApplication>
 #include <QMenu>
 #include <QMenuBar>
 #include <QSettings>
@@ -34,6 +35,7 @@ void MainWindow::makeMenus() {
 void MainWindow::makeFileMenu() {
     QMenu* file = m_header->menus()->addMenu(tr("&File"));
     file->addAction(tr("&New"), QKeySequence::New, this, &MainWindow::askNew);
+    file->addAction(tr("New &window"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), this, &MainWindow::openWindow);
     file->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
     m_recent = file->addMenu(tr("Open &recent"));
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::showRecent);
@@ -44,7 +46,7 @@ void MainWindow::makeFileMenu() {
     file->addAction(tr("&Print the pattern…"), QKeySequence::Print, this, &MainWindow::print);
     file->addAction(tr("Pu&blish the papers…"), this, &MainWindow::askPublish);
     file->addSeparator();
-    file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+    file->addAction(tr("&Quit"), QKeySequence::Quit, qApp, &QApplication::closeAllWindows);
 }
 
 void MainWindow::makeEditMenu() {
@@ -55,17 +57,7 @@ void MainWindow::makeEditMenu() {
     m_redo->setObjectName(QStringLiteral("redo"));
     m_redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addSeparator();
-    edit->addAction(tr("&Pick everything"), QKeySequence::SelectAll, this, &MainWindow::pickAll);
-    m_onPicked.push_back(edit->addAction(tr("&Take away what is picked"), QKeySequence(Qt::Key_Delete), this, &MainWindow::deletePicked));
-    edit->addSeparator();
-    addDeed(edit, tr("&Move by numbers"), QKeySequence(Qt::CTRL | Qt::Key_M), DeedKind::Move);
-    addDeed(edit, tr("T&urn"), QKeySequence(Qt::CTRL | Qt::Key_R), DeedKind::Turn);
-    addDeed(edit, tr("M&irror"), QKeySequence(Qt::CTRL | Qt::Key_I), DeedKind::Mirror);
-    addDeed(edit, tr("Copy at a &distance"), QKeySequence(Qt::CTRL | Qt::Key_K), DeedKind::Copy);
-}
-
-void MainWindow::addDeed(QMenu* menu, const QString& text, const QKeySequence& key, DeedKind kind) {
-    m_onPicked.push_back(menu->addAction(text, key, this, [this, kind] { begin(kind); }));
+    makePickedMenu(edit);
 }
 
 void MainWindow::addLayer(QMenu* menu, const QString& text, bool PlanLayers::*layer) {
