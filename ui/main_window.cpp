@@ -17,11 +17,13 @@
 #include "ui/header_line.h"
 #include "ui/job_card.h"
 #include "ui/laying_tool.h"
+#include "ui/measure_tool.h"
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
 #include "ui/plan_view.h"
 #include "ui/sheet_form.h"
 #include "ui/side_view_panel.h"
+#include "ui/sizes_on_plan.h"
 #include "ui/spoken.h"
 #include "ui/tool_strip.h"
 #include "ui/wanted_form.h"
@@ -56,7 +58,8 @@ void MainWindow::makeTools() {
     m_pick = new PickTool(m_session, m_selection, this);
     m_tools = {m_pick,                                      new LayingTool(m_session, m_selection, this),
                new WasteTool(m_session, m_selection, this), new BoreTool(m_session, m_selection, this),
-               new ClampTool(m_session, m_selection, this), new CutTool(m_session, m_selection, this)};
+               new ClampTool(m_session, m_selection, this), new MeasureTool(m_session, m_selection, this),
+               new CutTool(m_session, m_selection, this)};
     m_pick->setObjectName(QStringLiteral("pick"));
     for (Tool* tool : m_tools) {
         connect(tool, &Tool::updated, this, [this, tool] {
@@ -74,6 +77,7 @@ void MainWindow::layOut() {
     m_notice = new NoticeBar(sheet);
     m_strip = new ToolStrip(m_tools, sheet);
     m_plan = new PlanView(m_session, m_selection, sheet);
+    m_sizes = new SizesOnPlan(m_session, m_selection, *m_plan, [this] { return m_tool == m_pick && !m_pick->isBusy(); });
     m_side = new SideViewPanel(m_session, sheet);
     m_card = new JobCard(m_session, sheet);
     m_card->setFixedWidth(kColumnWidth);
@@ -122,6 +126,7 @@ void MainWindow::connectHand() {
         m_plan->setFocus();
     });
     connect(m_entry, &EntryLine::unitsAsked, this, &MainWindow::switchUnits);
+    connect(m_sizes, &SizesOnPlan::pointed, m_pick, &PickTool::hint);
     connect(m_pick, &PickTool::finished, this, [this] { m_plan->setFocus(); });
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);

@@ -25,6 +25,7 @@ class PickTool;
 class PlanView;
 class SheetForm;
 class SideViewPanel;
+class SizesOnPlan;
 class Tool;
 class ToolStrip;
 class WantedForm;
@@ -50,7 +51,7 @@ public:
     void chooseTool(int index);
     void setLook(Look look);
 
-    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, CutAt };
+    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, MeasureAt, CutAt };
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -79,6 +80,7 @@ private:
     /// Puts things on the sheet where there is room for them.
     void put(const Project& snippet, const QString& name);
     void openWindow();
+    void setNextSize();
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();
@@ -102,6 +104,7 @@ private:
     std::vector<Tool*> m_tools;
     Tool* m_tool = nullptr;
     PickTool* m_pick = nullptr;
+    SizesOnPlan* m_sizes = nullptr;
     HeaderLine* m_header = nullptr;
     NoticeBar* m_notice = nullptr;
     ToolStrip* m_strip = nullptr;

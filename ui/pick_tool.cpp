@@ -21,6 +21,11 @@ PickTool::PickTool(Session& session, Selection& selection, QObject* parent) : To
     });
 }
 
+void PickTool::hint(const QString& sentence) {
+    m_hint = sentence;
+    Q_EMIT updated();
+}
+
 void PickTool::begin(DeedKind kind) {
     m_session.commit();
     if (m_selection.isEmpty()) return;
@@ -154,6 +159,7 @@ EntryState PickTool::entry() const {
 QString PickTool::sentence() const {
     const Picked& picked = m_selection.picked();
     if (m_deed) return m_made ? m_deed->sentence() : whyNot(m_made.error());
+    if (!m_hint.isEmpty()) return m_hint;
     if (m_band) {
         return tr("The band takes lines it crosses, and clamp holes, fences and cutouts inside it. Shift adds them to what is picked. Esc: as before.");
     }

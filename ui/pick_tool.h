@@ -17,6 +17,8 @@ public:
 
     /// Takes in hand what is to be done to what is picked, its numbers typed in the entry line.
     void begin(DeedKind kind);
+    /// What stands in the entry line while something else on the plan is pointed at; "" for nothing.
+    void hint(const QString& sentence);
     bool hasDeed() const { return m_deed != nullptr; }
 
     QString name() const override { return tr("Pick"); }
@@ -53,6 +55,7 @@ private:
     Picked m_under;              // what lies under the pointer
     Picked m_held;               // what the press took hold of; nothing: a band begins there
     Picked m_pickedBefore;       // before the band
+    QString m_hint;
     std::unique_ptr<Deed> m_deed;
     std::expected<Copies, NoCarrying> m_made = std::unexpected(NoCarrying::NothingNew);  // what comes of it
     std::optional<Point> m_band;  // where the band has come to

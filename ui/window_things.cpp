@@ -12,6 +12,7 @@
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
 #include "ui/picked_text.h"
+#include "ui/sizes_on_plan.h"
 #include "ui/things_mime.h"
 
 namespace kerfwall {
@@ -34,6 +35,7 @@ void MainWindow::makePickedMenu(QMenu* edit) {
     edit->addAction(tr("Pick &everything"), QKeySequence::SelectAll, this, &MainWindow::pickAll);
     onPicked(tr("T&ake away what is picked"), QKeySequence(Qt::Key_Delete), &MainWindow::deletePicked);
     edit->addSeparator();
+    edit->addAction(tr("&Set a size on the drawing"), QKeySequence(Qt::Key_F2), this, &MainWindow::setNextSize);
     onPicked(tr("&Move by numbers"), QKeySequence(Qt::CTRL | Qt::Key_M), [this] { begin(DeedKind::Move); });
     onPicked(tr("Tu&rn"), QKeySequence(Qt::CTRL | Qt::Key_R), [this] { begin(DeedKind::Turn); });
     onPicked(tr("M&irror"), QKeySequence(Qt::CTRL | Qt::Key_I), [this] { begin(DeedKind::Mirror); });
@@ -95,6 +97,11 @@ void MainWindow::put(const Project& snippet, const QString& name) {
     chooseTool(PickAt);
     m_session.change(tr("%1 %2").arg(name, pickedText(made->picked)), made->project);
     m_selection.pick(made->picked);
+}
+
+void MainWindow::setNextSize() {
+    if (m_tool != m_pick) chooseTool(PickAt);
+    if (!m_sizes->openNext()) m_notice->tell(tr("No size of what is picked stands on the drawing; mark waste between lines, or show the dimensions."));
 }
 
 void MainWindow::openWindow() {

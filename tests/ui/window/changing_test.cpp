@@ -154,7 +154,7 @@ TEST_F(ChangingByHand, AClampHoleIsPlacedDraggedAndTyped) {
 
 TEST_F(ChangingByHand, TheCutIsDraggedTypedAndNudged) {
     EXPECT_EQ(m_window.session().cutHeight(), 125);
-    key(Qt::Key_6);
+    m_window.chooseTool(MainWindow::CutAt);
     drag({200, 125}, {200, 60});
     EXPECT_EQ(m_window.session().cutHeight(), 60);
     key(Qt::Key_Up);
