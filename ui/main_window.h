@@ -6,7 +6,6 @@
 #include <functional>
 #include <vector>
 
-#include "core/drawing/plan_drawing.h"
 #include "ui/deed.h"
 #include "ui/look.h"
 #include "ui/selection.h"
@@ -23,8 +22,9 @@ class JobCard;
 class NoticeBar;
 class PickTool;
 class PlanView;
+class ScreenForm;
 class SheetForm;
-class SideViewPanel;
+class SheetViews;
 class SizesOnPlan;
 class Tool;
 class ToolStrip;
@@ -51,7 +51,7 @@ public:
     void chooseTool(int index);
     void setLook(Look look);
 
-    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, MeasureAt, CutAt };
+    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, FenceAt, MeasureAt, CutAt };
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -67,7 +67,12 @@ private:
     void makeEditMenu();
     void makePickedMenu(QMenu* edit);
     void makeViewMenu();
-    void addLayer(QMenu* menu, const QString& text, bool PlanLayers::*layer);
+    void makeSideViewMenu(QMenu* view);
+    void makeLayerMenu(QMenu* view);
+    void showPicked();
+    void showLifeSize();
+    void layScreenForm();
+    void goToFinding(int by);
     void refreshEntry();
     void refreshNames();
     void deletePicked();
@@ -84,6 +89,8 @@ private:
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();
+    void layFenceForm();
+    void refreshFenceForm();
     void layNoForm();
     void refreshStart();
     void tellKeys();
@@ -109,17 +116,21 @@ private:
     NoticeBar* m_notice = nullptr;
     ToolStrip* m_strip = nullptr;
     PlanView* m_plan = nullptr;
-    SideViewPanel* m_side = nullptr;
+    SheetViews* m_views = nullptr;
     JobCard* m_card = nullptr;
     EntryLine* m_entry = nullptr;
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
+    SheetForm* m_workpieceForm = nullptr;
+    SheetForm* m_fenceForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
+    ScreenForm* m_screenForm = nullptr;
     QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     std::vector<QAction*> m_onPicked;  // what is done to what is picked
+    QAction* m_showPicked = nullptr;
     QTimer m_words;  // the views' words follow once a change has settled
     bool m_closing = false;
 };

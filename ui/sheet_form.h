@@ -50,6 +50,8 @@ public:
     void addChoice(const ChoiceRow& row);
     void addTitle();
     void focusFirst();
+    /// Shows what the project has now.
+    void refresh();
 
 Q_SIGNALS:
     void closeAsked();
@@ -66,7 +68,6 @@ private:
         QComboBox* box;
     };
     void addRow(QLabel* label, QWidget* field);
-    void refresh();
     void enter(const LengthRow& row, std::optional<double> value);
 
     Session& m_session;
@@ -82,5 +83,8 @@ private:
 
 /// The trimming bit, and how the finished template steers the cutter.
 [[nodiscard]] SheetForm* makeUseForm(Session& session, QWidget* parent);
+
+/// The workpiece the template lies on: a rectangle's size and place, its thickness and grain.
+[[nodiscard]] SheetForm* makeWorkpieceForm(Session& session, QWidget* parent);
 
 }  // namespace kerfwall

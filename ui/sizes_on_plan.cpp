@@ -117,7 +117,7 @@ void SizesOnPlan::open(const Dimension& size) {
     m_field->setFocus(Qt::ShortcutFocusReason);
     m_field->selectAll();
     const QString line = QString::fromStdString(movedBy(m_session.project(), between));
-    Q_EMIT pointed(tr("Type the size from the %1 to the %2. Enter moves line %3, Esc leaves it. F2 goes to the next size.")
+    Q_EMIT pointed(tr("Type the size from the %1 to the %2. Enter moves line %3, Esc leaves it. F12 goes to the next size.")
                        .arg(baseText(between.first), baseText(between.second), line));
 }
 

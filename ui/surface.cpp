@@ -89,6 +89,7 @@ class MarkDrawer {
         }
         const bool inside = whole > 2.1 * kArrow * scale;
         drawArrows(from, to, along, inside, type);
+        if (mark.text.empty()) return;
         const Label label = dimensionLabel(mark, scale);
         m_surface.text(label, m_palette.text, groundAt(label.at));
     }

@@ -35,7 +35,7 @@ void MainWindow::makePickedMenu(QMenu* edit) {
     edit->addAction(tr("Pick &everything"), QKeySequence::SelectAll, this, &MainWindow::pickAll);
     onPicked(tr("T&ake away what is picked"), QKeySequence(Qt::Key_Delete), &MainWindow::deletePicked);
     edit->addSeparator();
-    edit->addAction(tr("&Set a size on the drawing"), QKeySequence(Qt::Key_F2), this, &MainWindow::setNextSize);
+    edit->addAction(tr("&Set a size on the drawing"), QKeySequence(Qt::Key_F12), this, &MainWindow::setNextSize);
     onPicked(tr("&Move by numbers"), QKeySequence(Qt::CTRL | Qt::Key_M), [this] { begin(DeedKind::Move); });
     onPicked(tr("Tu&rn"), QKeySequence(Qt::CTRL | Qt::Key_R), [this] { begin(DeedKind::Turn); });
     onPicked(tr("M&irror"), QKeySequence(Qt::CTRL | Qt::Key_I), [this] { begin(DeedKind::Mirror); });

@@ -89,7 +89,7 @@ struct Dimension {
     Point from;
     Point to;
     double offset = 0;
-    std::string text;
+    std::string text;  ///< "": the line alone
     std::string id;
     std::optional<std::pair<Base, Base>> between{};  ///< the edge or line it starts on, and the one it ends on
     bool operator==(const Dimension&) const = default;

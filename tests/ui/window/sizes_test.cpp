@@ -59,7 +59,7 @@ TEST_F(SizesByHand, ASizeFromAnEdgeMovesTheLine) {
 
 TEST_F(SizesByHand, TheKeyboardGoesFromSizeToSizeOfThePickedLine) {
     pick(onlyLine("B"));
-    key(Qt::Key_F2);
+    key(Qt::Key_F12);
     ASSERT_TRUE(field()->isVisible());
     EXPECT_TRUE(field()->hasFocus());
     EXPECT_EQ(field()->text(), QStringLiteral("56.0 mm"));
@@ -67,9 +67,9 @@ TEST_F(SizesByHand, TheKeyboardGoesFromSizeToSizeOfThePickedLine) {
     EXPECT_EQ(placeOf("B"), up(150));
     EXPECT_TRUE(m_window.plan().hasFocus());
     m_window.selection().clear();
-    key(Qt::Key_F2);
+    key(Qt::Key_F12);
     const QString first = field()->text();
-    QTest::keyClick(field(), Qt::Key_F2);
+    QTest::keyClick(field(), Qt::Key_F12);
     ASSERT_TRUE(field()->isVisible());
     EXPECT_NE(field()->text(), first);
     QTest::keyClick(field(), Qt::Key_Escape);
