@@ -10,7 +10,6 @@
 #include <algorithm>
 
 #include "core/geometry/picking.h"
-#include "core/geometry/taking_away.h"
 #include "ui/bore_tool.h"
 #include "ui/clamp_tool.h"
 #include "ui/cut_tool.h"
@@ -21,14 +20,15 @@
 #include "ui/header_line.h"
 #include "ui/job_card.h"
 #include "ui/laying_tool.h"
+#include "ui/measure_tool.h"
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
-#include "ui/picked_text.h"
 #include "ui/plan_view.h"
 #include "ui/screen_form.h"
 #include "ui/sheet_form.h"
 #include "ui/sheet_views.h"
 #include "ui/side_view_panel.h"
+#include "ui/sizes_on_plan.h"
 #include "ui/spoken.h"
 #include "ui/tool_strip.h"
 #include "ui/wanted_form.h"
@@ -63,11 +63,12 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
 }
 
 void MainWindow::makeTools() {
-    m_tools = {new PickTool(m_session, m_selection, this),  new LayingTool(m_session, m_selection, this),
+    m_pick = new PickTool(m_session, m_selection, this);
+    m_tools = {m_pick,                                      new LayingTool(m_session, m_selection, this),
                new WasteTool(m_session, m_selection, this), new BoreTool(m_session, m_selection, this),
                new ClampTool(m_session, m_selection, this), new FenceTool(m_session, m_selection, this),
-               new CutTool(m_session, m_selection, this)};
-    m_tools.front()->setObjectName(QStringLiteral("pick"));
+               new MeasureTool(m_session, m_selection, this), new CutTool(m_session, m_selection, this)};
+    m_pick->setObjectName(QStringLiteral("pick"));
     for (Tool* tool : m_tools) {
         connect(tool, &Tool::updated, this, [this, tool] {
             if (tool != m_tool) return;
@@ -89,11 +90,13 @@ void MainWindow::layOut() {
     m_plan = m_views->plan();
     m_notice = new NoticeBar(m_views);
     m_views->layOver(m_notice);
+    m_sizes = new SizesOnPlan(m_session, m_selection, *m_plan, [this] { return m_tool == m_pick && !m_pick->isBusy(); });
     m_card = new JobCard(m_session, sheet);
     m_card->setFixedWidth(kColumnWidth);
     m_entry = new EntryLine(sheet);
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
+    m_workpieceForm = makeWorkpieceForm(m_session, m_card->widget());
     m_fenceForm = makeFenceForm(m_session, m_selection, m_card->widget());
     m_wantedForm = new WantedForm(m_session, m_selection, m_card->widget());
     m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
@@ -112,7 +115,10 @@ void MainWindow::layOut() {
 void MainWindow::connectHand() {
     connect(m_strip, &ToolStrip::chosen, this, &MainWindow::chooseTool);
     connect(m_plan, &PlanView::typedOver, m_entry, &EntryLine::beginWith);
-    connect(m_plan, &PlanView::fieldAsked, m_entry, &EntryLine::focusFirstField);
+    connect(m_plan, &PlanView::fieldAsked, this, [this] {
+        if (m_pick->hasDeed()) m_pick->entered();
+        else m_entry->focusFirstField();
+    });
     connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
     connect(m_entry, &EntryLine::typed, this, [this](int field, std::optional<double> value) { m_tool->typed(field, value); });
     connect(m_entry, &EntryLine::chose, this, [this](int field, int option) { m_tool->chose(field, option); });
@@ -126,11 +132,15 @@ void MainWindow::connectHand() {
         m_plan->setFocus();
     });
     connect(m_entry, &EntryLine::unitsAsked, this, &MainWindow::switchUnits);
+    connect(m_sizes, &SizesOnPlan::pointed, m_pick, &PickTool::hint);
+    connect(m_pick, &PickTool::finished, this, [this] { m_plan->setFocus(); });
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
     connect(m_card, &JobCard::fencePointed, &m_selection, &Selection::pickFence);
-    for (SheetForm* form : {m_panelForm, m_useForm, m_fenceForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
+    for (SheetForm* form : {m_panelForm, m_useForm, m_workpieceForm, m_fenceForm}) {
+        connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
+    }
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::foreseen, m_plan, &PlanView::foresee);
@@ -209,27 +219,12 @@ void MainWindow::refreshEntry() {
 void MainWindow::refreshNames() {
     setWindowTitle(m_session.name() + QStringLiteral("[*] – Kerfwall"));
     setWindowModified(!m_session.isSaved());
-    m_delete->setEnabled(!m_selection.isEmpty());
+    for (QAction* action : m_onPicked) action->setEnabled(!m_selection.isEmpty());
     m_showPicked->setEnabled(!m_selection.isEmpty());
     m_undo->setEnabled(!m_session.undoName().isEmpty());
     m_undo->setText(m_session.undoName().isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(m_session.undoName()));
     m_redo->setEnabled(!m_session.redoName().isEmpty());
     m_redo->setText(m_session.redoName().isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(m_session.redoName()));
-}
-
-void MainWindow::deletePicked() {
-    m_session.commit();
-    const Picked picked = stillThere(m_session.project(), m_selection.picked());
-    if (picked.isEmpty()) return;
-    const bool unmarks = !m_selection.cutout().empty();
-    m_selection.clear();
-    m_session.change(unmarks ? tr("Unmark waste") : tr("Take %1 away").arg(pickedText(picked)),
-                     withoutPicked(m_session.project(), m_session.solved(), picked));
-}
-
-void MainWindow::pickAll() {
-    chooseTool(PickAt);
-    m_selection.pick(everythingOf(m_session.project(), m_session.solved()));
 }
 
 void MainWindow::switchUnits() {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/shop/stock_panels.h"
+#include "ui/deed.h"
 #include "ui/look.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -20,10 +21,12 @@ class FirstSheet;
 class HeaderLine;
 class JobCard;
 class NoticeBar;
+class PickTool;
 class PlanView;
 class ScreenForm;
 class SheetForm;
 class SheetViews;
+class SizesOnPlan;
 class Tool;
 class ToolStrip;
 class WantedForm;
@@ -49,7 +52,7 @@ public:
     void chooseTool(int index);
     void setLook(Look look);
 
-    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, FenceAt, CutAt };
+    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, FenceAt, MeasureAt, CutAt };
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -63,6 +66,7 @@ private:
     void makeMenus();
     void makeFileMenu();
     void makeEditMenu();
+    void makePickedMenu(QMenu* edit);
     void makeViewMenu();
     void makeSideViewMenu(QMenu* view);
     void makeLayerMenu(QMenu* view);
@@ -74,6 +78,15 @@ private:
     void refreshNames();
     void deletePicked();
     void pickAll();
+    void begin(DeedKind kind);
+    void copyPicked();
+    void cutPicked();
+    void paste();
+    void doublePicked();
+    /// Puts things on the sheet where there is room for them.
+    void put(const Project& snippet, const QString& name);
+    void openWindow();
+    void setNextSize();
     void switchUnits();
     void layForm(SheetForm* form);
     void layFirstSheet();
@@ -109,6 +122,8 @@ private:
     Selection m_selection;
     std::vector<Tool*> m_tools;
     Tool* m_tool = nullptr;
+    PickTool* m_pick = nullptr;
+    SizesOnPlan* m_sizes = nullptr;
     HeaderLine* m_header = nullptr;
     NoticeBar* m_notice = nullptr;
     ToolStrip* m_strip = nullptr;
@@ -118,6 +133,7 @@ private:
     EntryLine* m_entry = nullptr;
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
+    SheetForm* m_workpieceForm = nullptr;
     SheetForm* m_fenceForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
     int m_toolBefore = LayAt;  // taken again after corners were clicked
@@ -129,7 +145,7 @@ private:
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
-    QAction* m_delete = nullptr;
+    std::vector<QAction*> m_onPicked;  // what is done to what is picked
     QAction* m_showPicked = nullptr;
     QTimer m_words;  // the views' words follow once a change has settled
     bool m_closing = false;

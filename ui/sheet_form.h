@@ -84,4 +84,7 @@ private:
 /// The trimming bit, and how the finished template steers the cutter.
 [[nodiscard]] SheetForm* makeUseForm(Session& session, QWidget* parent);
 
+/// The workpiece the template lies on: a rectangle's size and place, its thickness and grain.
+[[nodiscard]] SheetForm* makeWorkpieceForm(Session& session, QWidget* parent);
+
 }  // namespace kerfwall

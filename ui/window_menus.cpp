@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window's menus, but for what is looked at (window_looking.cpp); its layout stands in main_window.cpp.
+#include <QApplication>
 #include <QMenu>
 #include <QMenuBar>
 
@@ -10,6 +11,7 @@
 #include "ui/sheet_form.h"
 
 namespace kerfwall {
+
 void MainWindow::makeMenus() {
     makeFileMenu();
     makeEditMenu();
@@ -23,6 +25,8 @@ void MainWindow::makeMenus() {
         m_rack->setText(lies ? tr("&Take this size out of the rack") : tr("&Put this size in the rack"));
     });
     panel->addAction(tr("The &fence that is picked, its size and face"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this, &MainWindow::layFenceForm);
+    panel->addAction(tr("The wor&kpiece under it, its size, place and grain"), QKeySequence(Qt::SHIFT | Qt::Key_F8), this,
+                     [this] { layForm(m_workpieceForm); });
     QMenu* bench = m_header->menus()->addMenu(tr("&Bench"));
     bench->addAction(tr("&Trimming bit, bearing or bush in use"), QKeySequence(Qt::Key_F7), this, [this] { layForm(m_useForm); });
     makeViewMenu();
@@ -33,6 +37,7 @@ void MainWindow::makeMenus() {
 void MainWindow::makeFileMenu() {
     QMenu* file = m_header->menus()->addMenu(tr("&File"));
     file->addAction(tr("&New"), QKeySequence::New, this, &MainWindow::askNew);
+    file->addAction(tr("New &window"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), this, &MainWindow::openWindow);
     file->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
     m_recent = file->addMenu(tr("Open &recent"));
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::showRecent);
@@ -43,7 +48,7 @@ void MainWindow::makeFileMenu() {
     file->addAction(tr("&Print the pattern…"), QKeySequence::Print, this, &MainWindow::print);
     file->addAction(tr("Pu&blish the papers…"), this, &MainWindow::askPublish);
     file->addSeparator();
-    file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+    file->addAction(tr("&Quit"), QKeySequence::Quit, qApp, &QApplication::closeAllWindows);
 }
 
 void MainWindow::makeEditMenu() {
@@ -54,12 +59,11 @@ void MainWindow::makeEditMenu() {
     m_redo->setObjectName(QStringLiteral("redo"));
     m_redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addSeparator();
-    edit->addAction(tr("&Pick everything"), QKeySequence::SelectAll, this, &MainWindow::pickAll);
-    m_delete = edit->addAction(tr("&Take away what is picked"), QKeySequence(Qt::Key_Delete), this, &MainWindow::deletePicked);
+    makePickedMenu(edit);
 }
 
 void MainWindow::tellKeys() {
-    m_notice->tell(tr("1 to 7 take a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
+    m_notice->tell(tr("1 to 8 take a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
                       "+ and − make a bore, a hole's depth or a fence larger or smaller. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "

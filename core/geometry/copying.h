@@ -31,7 +31,4 @@ struct Copies {
 [[nodiscard]] std::expected<Copies, NoCarrying> mirroredCopies(const Copied& things, const std::variant<Centre, LineId>& about,
                                                                int highestLine);
 
-/// The mirroring about a centre line of the panel or a line; none where that line is in trouble or not there.
-[[nodiscard]] std::optional<Motion> mirroring(const Panel& panel, const Solved& solved, const std::variant<Centre, LineId>& about);
-
 }  // namespace kerfwall
