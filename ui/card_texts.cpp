@@ -186,7 +186,7 @@ std::vector<CardRow::Text> findingTexts(const std::vector<Finding>& findings) {
         const Finding& finding = findings[i];
         const QString place = placeOf(finding);
         const QString heading = severityText(finding.severity) + (place.isEmpty() ? QString() : QStringLiteral(": ") + place);
-        rows.push_back({kindOf(finding.severity), QString::number(i + 1), heading, plain(finding.text), {}});
+        rows.push_back({kindOf(finding.severity), QString::number(i + 1), heading, firstSentence(plain(finding.text)), plain(finding.text)});
     }
     return rows;
 }

@@ -118,6 +118,7 @@ void MainWindow::connectHand() {
         m_plan->setFocus();
     });
     connect(m_entry, &EntryLine::unitsAsked, this, &MainWindow::switchUnits);
+    connect(m_plan, &PlanView::findingClicked, m_card, &JobCard::openFinding);
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/drawing/sign_at.h"
 #include "ui/rulers.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -55,7 +56,26 @@ void PlanView::setTool(Tool* tool) {
 void PlanView::pointOut(const std::vector<LineId>& lines, std::optional<Point> at) {
     m_pointedOut = lines;
     m_pointedAt = at;
+    if (at) bringIntoView(*at);
     update();
+}
+
+void PlanView::bringIntoView(Point place) {
+    constexpr double kRoom = 30;  // pixels: for the ring round it
+    const QRectF seen = QRectF(rect()).adjusted(kRulerWidth + kRoom, kRulerHeight + 2 * kRoom, -kRoom, -kRoom);
+    const QPointF now = m_scale.toScreen(place);
+    if (seen.contains(now) || seen.isEmpty()) return;
+    ViewScale scale = m_scale;
+    scale.origin += seen.center() - now;
+    m_fitted = false;
+    setScale(scale);
+}
+
+std::optional<std::size_t> PlanView::signUnder(QPointF pixel) const {
+    constexpr double kSignReach = 10;  // pixels: half a sign and a little more
+    const bool picks = m_tool && m_tool->objectName() == QStringLiteral("pick") && !m_tool->isBusy();
+    if (!picks || !m_layers.findings) return std::nullopt;
+    return signAt(m_session.findings(), m_scale.toPanel(pixel), kSignReach / m_scale.perMm);
 }
 
 double PlanView::snapStep() const {
@@ -137,6 +157,7 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton || !m_tool) return;
     m_pointedAt.reset();
     m_pointedOut.clear();
+    m_signFrom = event->position();
     m_draggingCut = !m_tool->isBusy() && isOnCutHandle(event->position());
     if (!m_draggingCut) m_tool->press(handAt(event->position(), event->modifiers()));
 }
@@ -158,8 +179,14 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() == Qt::MiddleButton) return m_panFrom.reset();
     if (event->button() != Qt::LeftButton || !m_tool) return;
+    // What lies under a sign can be dragged; a click that stays opens the finding as well.
+    constexpr double kStill = 4;  // pixels
+    const bool stayed = m_signFrom && (event->position() - *m_signFrom).manhattanLength() < kStill;
+    const auto sign = stayed ? signUnder(*m_signFrom) : std::nullopt;
+    m_signFrom.reset();
     if (!m_draggingCut) m_tool->release(handAt(event->position(), event->modifiers()));
     m_draggingCut = false;
+    if (sign) Q_EMIT findingClicked(*sign);
 }
 
 void PlanView::leaveEvent(QEvent*) { update(); }

@@ -29,7 +29,7 @@ public:
     void fit();
 
     PlanLayers& layers() { return m_layers; }
-    /// Lines drawn bolder, as a step of work names them.
+    /// Lines drawn bolder, as a step of work names them, and a place ringed; out of view, it is brought to the middle.
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
 
     QSize sizeHint() const override { return {800, 560}; }
@@ -40,6 +40,7 @@ Q_SIGNALS:
     void typedOver(const QString& text);   ///< a digit typed while something is in hand
     void fieldAsked();                     ///< Return: to the entry line
     void deleteAsked();
+    void findingClicked(std::size_t index);  ///< its sign, with the pick tool
 
 protected:
     bool event(QEvent* event) override;
@@ -69,6 +70,8 @@ private:
     void paintKeyPoint(QPainter& painter) const;
     void paintProjection(QPainter& painter) const;
     void setScale(const ViewScale& scale);
+    void bringIntoView(Point place);
+    std::optional<std::size_t> signUnder(QPointF pixel) const;
 
     Session& m_session;
     Selection& m_selection;
@@ -78,6 +81,7 @@ private:
     PlanLayers m_layers;
     bool m_draggingCut = false;
     std::optional<QPointF> m_panFrom;
+    std::optional<QPointF> m_signFrom;  // where the button went down
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
     std::vector<LineId> m_pointedOut;
     std::optional<Point> m_pointedAt;
