@@ -36,6 +36,9 @@ Q_SIGNALS:
     void left();
     void unitsAsked();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     static constexpr int kMostFields = 4;
     struct Slot {
@@ -43,6 +46,7 @@ private:
         LengthField* field = nullptr;
         QComboBox* choice = nullptr;
     };
+    void keepHeight();
     void makeSlot(int index);
     void showField(int index, Units units, bool sameKind);
     void showSentence();
