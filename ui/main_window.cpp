@@ -11,6 +11,7 @@
 
 #include "core/geometry/picking.h"
 #include "core/geometry/taking_away.h"
+#include "ui/bench_form.h"
 #include "ui/bore_tool.h"
 #include "ui/clamp_tool.h"
 #include "ui/cut_tool.h"
@@ -82,6 +83,7 @@ void MainWindow::layOut() {
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
     m_wantedForm = new WantedForm(m_session, m_card->widget());
+    m_benchForm = new BenchForm(m_session, m_card->widget());
     m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
     m_start->setObjectName(QStringLiteral("beginWanted"));
     auto* onPlan = new QVBoxLayout(m_plan);
@@ -125,6 +127,7 @@ void MainWindow::connectHand() {
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
     for (SheetForm* form : {m_panelForm, m_useForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_benchForm, &BenchForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
     connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
@@ -211,6 +214,13 @@ void MainWindow::layWantedForm() {
     m_session.commit();
     m_card->layForm(m_wantedForm);
     m_wantedForm->focusFirst();
+    refreshStart();
+}
+
+void MainWindow::layBenchForm() {
+    m_session.commit();
+    m_card->layForm(m_benchForm);
+    m_benchForm->focusFirst();
     refreshStart();
 }
 

@@ -16,6 +16,7 @@ class QPushButton;
 
 namespace kerfwall {
 
+class BenchForm;
 class EntryLine;
 class HeaderLine;
 class JobCard;
@@ -71,6 +72,7 @@ private:
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();
+    void layBenchForm();
     void layNoForm();
     void refreshStart();
     void tellKeys();
@@ -99,6 +101,7 @@ private:
     EntryLine* m_entry = nullptr;
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
+    BenchForm* m_benchForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
     QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet
     QMenu* m_recent = nullptr;

@@ -22,10 +22,11 @@ void MainWindow::makeMenus() {
     makeFileMenu();
     makeEditMenu();
     QMenu* panel = m_header->menus()->addMenu(tr("&Panel"));
-    panel->addAction(tr("&Size, thickness, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
+    panel->addAction(tr("&Size, thickness, material, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
     panel->addAction(tr("A &window from the size wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
     QMenu* bench = m_header->menus()->addMenu(tr("&Bench"));
     bench->addAction(tr("&Trimming bit, bearing or bush in use"), QKeySequence(Qt::Key_F7), this, [this] { layForm(m_useForm); });
+    bench->addAction(tr("The &whole bench: saws, drills, clamps, what is at hand"), QKeySequence(Qt::SHIFT | Qt::Key_F7), this, &MainWindow::layBenchForm);
     makeViewMenu();
     QMenu* help = m_header->menus()->addMenu(tr("&Help"));
     help->addAction(tr("&Keys"), QKeySequence(Qt::Key_F1), this, &MainWindow::tellKeys);
@@ -99,7 +100,7 @@ void MainWindow::makeViewMenu() {
 void MainWindow::tellKeys() {
     m_notice->tell(tr("1 to 6 take a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
-                      "Ctrl with the wheel, + or − zooms, Ctrl+0 shows the whole panel. F6 opens the panel, F7 the bits, F8 the size wanted."));
+                      "Ctrl with the wheel, + or − zooms, Ctrl+0 shows the whole panel. F6 opens the panel, F7 the bits, Shift+F7 the bench, F8 the size wanted."));
 }
 
 }  // namespace kerfwall
