@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bench_form.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -12,6 +11,7 @@
 #include "ui/bench_rows.h"
 #include "ui/folded_list.h"
 #include "ui/my_bench.h"
+#include "ui/quiet_box.h"
 #include "ui/session.h"
 
 namespace kerfwall {
@@ -68,6 +68,7 @@ QPushButton* BenchForm::button(const QString& text, const char* name) {
 void BenchForm::addGroup(const QString& title) {
     auto* heading = new QLabel(title, this);
     heading->setObjectName(QStringLiteral("groupTitle"));
+    heading->setIndent(0);
     m_column->addWidget(heading);
 }
 
@@ -124,7 +125,7 @@ void BenchForm::addSaws() {
                              [this](std::size_t saw) { m_session.change(tr("Take a saw away"), withoutSaw(m_session.project(), saw)); }},
                             this);
     connect(m_saws, &FoldedList::closeAsked, this, &BenchForm::closeAsked);
-    auto* kinds = new QComboBox(this);
+    auto* kinds = new QuietBox(this);
     kinds->setObjectName(QStringLiteral("newSawKind"));
     kinds->setAccessibleName(tr("Kind of the saw to add"));
     for (const SawKind kind : kKinds) kinds->addItem(sawKindText(kind));

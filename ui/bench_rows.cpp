@@ -57,7 +57,7 @@ ChoiceRow trimWithRow() {
     ChoiceRow row;
     static_cast<FormRow&>(row) = named(SheetForm::tr("Trimmed with a router"), "trimWith", SheetForm::tr("Choose what trims"));
     row.options = [](const Project&) {
-        return QStringList{SheetForm::tr("not said: in a table"), SheetForm::tr("held by hand"), SheetForm::tr("in a table")};
+        return QStringList{SheetForm::tr("not said"), SheetForm::tr("held by hand"), SheetForm::tr("in a table")};
     };
     row.read = [](const Project& project) {
         const auto router = benchOf(project).trimWith;

@@ -29,6 +29,9 @@ public:
     QWidget* form() const { return m_form; }
     /// Opens the row of that finding: its whole sentence, a picture of its place, its remedies.
     void openFinding(std::size_t index);
+    /// Chooses the finding so many rows on from the one that is chosen, round and round, and points it out. None: there is
+    /// no finding.
+    std::optional<std::size_t> stepFinding(int by);
     /// Takes on the colours worn now.
     void dress();
 

@@ -69,6 +69,8 @@ QString sheetOf(const WindowColours& c) {
                "QPushButton[fold=\"true\"] { text-align: left; border: 1px solid %1; border-radius: 2px; padding: 5px 6px; background: %3; }"
                "QPushButton[fold=\"true\"]:hover, QPushButton[fold=\"true\"]:checked { background: %9; }"
                "QPushButton[fold=\"true\"]:focus { border: 2px solid %8; padding: 4px 5px; }"
+               "QPlainTextEdit { border: 1px solid %10; border-radius: 2px; background: %3; }"
+               "QPlainTextEdit:focus { border: 2px solid %8; }"
                "QLineEdit { border: 1px solid %10; border-radius: 2px; padding: 3px 5px; background: %3; }"
                "QLineEdit:focus { border: 2px solid %8; padding: 2px 4px; }"
                "QLineEdit[trouble=\"true\"] { border: 2px solid %7; padding: 2px 4px; }"

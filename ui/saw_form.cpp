@@ -116,8 +116,8 @@ void SawRows::addOwn(SawKind kind) {
             addSize(longest, "sawMaxCut", kLength, &Saw::maxCut);
             addSize(SheetForm::tr("Stop goes out to"), "sawMaxStop", kLength, &Saw::maxStop);
             addFine(squareness, "sawSquareness", kSquareness, &Saw::squareness);
-            addFlag(SheetForm::tr("Its fence"), "sawFenceAt",
-                    {SheetForm::tr("near, before the blade"), SheetForm::tr("far, beyond the blade")},
+            addFlag(SheetForm::tr("Its fence stands"), "sawFenceAt",
+                    {SheetForm::tr("before the blade"), SheetForm::tr("beyond the blade")},
                     [](const Saw& saw) { return saw.fenceFar; }, [](Saw& saw, bool far) { saw.fenceFar = far; });
             return;
         case SawKind::MitreGauge:

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sheet_form.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -12,6 +11,7 @@
 #include "core/says/typed_list.h"
 #include "ui/leaving_text.h"
 #include "ui/length_field.h"
+#include "ui/quiet_box.h"
 #include "ui/session.h"
 #include "ui/wording.h"
 
@@ -64,6 +64,7 @@ SheetForm::SheetForm(const QString& title, Session& session, QWidget* parent, Ki
 void SheetForm::addHeading(const QString& title) {
     auto* heading = new QLabel(title, this);
     heading->setObjectName(QStringLiteral("groupTitle"));
+    heading->setIndent(0);
     m_grid->addWidget(heading, m_grid->rowCount(), 0, 1, 2);
 }
 
@@ -119,7 +120,7 @@ void SheetForm::enter(const LengthRow& row, std::optional<double> value, QLabel*
 }
 
 void SheetForm::addChoice(const ChoiceRow& row, const RowShown& isShown) {
-    auto* box = new QComboBox(this);
+    auto* box = new QuietBox(this);
     lay(row, box, isShown, [box, row](const Project& project) {
         const QStringList options = row.options(project);
         while (box->count() < options.size()) box->addItem({});
@@ -151,7 +152,7 @@ void SheetForm::addTypedText(const TextRow& row, const RowShown& isShown) {
 }
 
 void SheetForm::addOfferedText(const TextRow& row, const RowShown& isShown) {
-    auto* box = new QComboBox(this);
+    auto* box = new QuietBox(this);
     box->setEditable(true);
     box->setInsertPolicy(QComboBox::NoInsert);
     box->addItems(row.offered);

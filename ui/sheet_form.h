@@ -36,6 +36,8 @@ public:
     /// A heading for the rows that follow.
     void addHeading(const QString& title);
     void focusFirst();
+    /// Shows what the project has now.
+    void refresh();
 
 Q_SIGNALS:
     void closeAsked();
@@ -53,7 +55,6 @@ private:
     void addTypedText(const TextRow& row, const RowShown& isShown);
     void addOfferedText(const TextRow& row, const RowShown& isShown);
     void addLines(const TextRow& row, const RowShown& isShown);
-    void refresh();
     void enter(const LengthRow& row, std::optional<double> value, QLabel* trouble);
     /// Enters what was typed, or tells why not.
     bool isTaken(const TextRow& row, const QString& text, QLabel* trouble);

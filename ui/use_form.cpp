@@ -103,7 +103,7 @@ ChoiceRow openChoice(const FormRow& said, const QStringList& options, const std:
 
 ChoiceRow bearingAtRow() {
     return openChoice<BearingAt>({SheetForm::tr("its bearing sits"), QStringLiteral("useBearingAt"), SheetForm::tr("Set the bit in use")},
-                                 {SheetForm::tr("as the trimming bit's"), SheetForm::tr("at the tip"), SheetForm::tr("at the shank"),
+                                 {SheetForm::tr("as for trimming"), SheetForm::tr("at the tip"), SheetForm::tr("at the shank"),
                                   SheetForm::tr("at both")},
                                  {BearingAt::Tip, BearingAt::Shank, BearingAt::Both}, &Use::bearingAt);
 }
