@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "core/geometry/picking.h"
+#include "ui/bench_form.h"
 #include "ui/bore_tool.h"
 #include "ui/clamp_tool.h"
 #include "ui/cut_tool.h"
@@ -99,6 +100,7 @@ void MainWindow::layOut() {
     m_workpieceForm = makeWorkpieceForm(m_session, m_card->widget());
     m_fenceForm = makeFenceForm(m_session, m_selection, m_card->widget());
     m_wantedForm = new WantedForm(m_session, m_selection, m_card->widget());
+    m_benchForm = new BenchForm(m_session, m_card->widget());
     m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
     layFirstSheet();
     auto* middle = new QHBoxLayout;
@@ -134,6 +136,7 @@ void MainWindow::connectHand() {
     connect(m_entry, &EntryLine::unitsAsked, this, &MainWindow::switchUnits);
     connect(m_sizes, &SizesOnPlan::pointed, m_pick, &PickTool::hint);
     connect(m_pick, &PickTool::finished, this, [this] { m_plan->setFocus(); });
+    connect(m_plan, &PlanView::findingClicked, m_card, &JobCard::openFinding);
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
@@ -141,6 +144,7 @@ void MainWindow::connectHand() {
     for (SheetForm* form : {m_panelForm, m_useForm, m_workpieceForm, m_fenceForm}) {
         connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
     }
+    connect(m_benchForm, &BenchForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::foreseen, m_plan, &PlanView::foresee);
@@ -236,6 +240,13 @@ void MainWindow::switchUnits() {
 void MainWindow::layForm(SheetForm* form) {
     m_card->layForm(form);
     form->focusFirst();
+    refreshFirst();
+}
+
+void MainWindow::layBenchForm() {
+    m_session.commit();
+    m_card->layForm(m_benchForm);
+    m_benchForm->focusFirst();
     refreshFirst();
 }
 

@@ -16,6 +16,7 @@ class QMenu;
 
 namespace kerfwall {
 
+class BenchForm;
 class EntryLine;
 class FirstSheet;
 class HeaderLine;
@@ -101,6 +102,7 @@ private:
     void takeTool(Tool* next);
     /// Takes the hand that clicks a wanted opening's corners, or puts it back.
     void clickCorners(bool clicking);
+    void layBenchForm();
     void layFenceForm();
     void refreshFenceForm();
     void layNoForm();
@@ -134,6 +136,7 @@ private:
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
     SheetForm* m_workpieceForm = nullptr;
+    BenchForm* m_benchForm = nullptr;
     SheetForm* m_fenceForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
     int m_toolBefore = LayAt;  // taken again after corners were clicked

@@ -37,7 +37,7 @@ public:
 
     const PlanLayers& layers() const { return m_layers; }
     void setLayers(const PlanLayers& layers);
-    /// Lines drawn bolder, as a step of work names them.
+    /// Lines drawn bolder, as a step of work names them, and a place ringed; out of view, it is brought to the middle.
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
     /// What a form would lay, shown until the next.
     void foresee(const InHand& shown);
@@ -51,6 +51,7 @@ Q_SIGNALS:
     void typedOver(const QString& text);   ///< a digit typed while something is in hand
     void fieldAsked();                     ///< Return: to the entry line
     void deleteAsked();
+    void findingClicked(std::size_t index);  ///< its sign, with the pick tool
 
 protected:
     bool event(QEvent* event) override;
@@ -96,6 +97,7 @@ private:
     void paintNote(QPainter& painter, Point at, const QString& note) const;
     void paintKeyPoint(QPainter& painter) const;
     void setScale(const ViewScale& scale);
+    std::optional<std::size_t> signUnder(QPointF pixel) const;
 
     Session& m_session;
     Selection& m_selection;
@@ -107,6 +109,7 @@ private:
     bool m_groundWasPainted = false;
     std::optional<CutDirection> m_draggedCut;
     std::optional<QPointF> m_panFrom;
+    std::optional<QPointF> m_signFrom;  // where the button went down
     bool m_spaceHeld = false;
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
     InHand m_foreseen;

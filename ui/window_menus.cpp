@@ -16,7 +16,7 @@ void MainWindow::makeMenus() {
     makeFileMenu();
     makeEditMenu();
     QMenu* panel = m_header->menus()->addMenu(tr("&Panel"));
-    panel->addAction(tr("&Size, thickness, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
+    panel->addAction(tr("&Size, thickness, material, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
     panel->addAction(tr("From the size &wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
     m_rack = panel->addAction({}, this, &MainWindow::switchRack);
     m_rack->setObjectName(QStringLiteral("rack"));
@@ -29,6 +29,7 @@ void MainWindow::makeMenus() {
                      [this] { layForm(m_workpieceForm); });
     QMenu* bench = m_header->menus()->addMenu(tr("&Bench"));
     bench->addAction(tr("&Trimming bit, bearing or bush in use"), QKeySequence(Qt::Key_F7), this, [this] { layForm(m_useForm); });
+    bench->addAction(tr("The &whole bench: saws, drills, clamps, what is at hand"), QKeySequence(Qt::SHIFT | Qt::Key_F7), this, &MainWindow::layBenchForm);
     makeViewMenu();
     QMenu* help = m_header->menus()->addMenu(tr("&Help"));
     help->addAction(tr("&Keys"), QKeySequence(Qt::Key_F1), this, &MainWindow::tellKeys);
@@ -68,7 +69,7 @@ void MainWindow::tellKeys() {
                       "+ and − make a bore, a hole's depth or a fence larger or smaller. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
                       "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view; "
-                      "Alt+1 to Alt+8 show or hide a layer. F6 opens the panel, F7 the bits, F8 the size wanted."));
+                      "Alt+1 to Alt+8 show or hide a layer. F6 opens the panel, F7 the bits, Shift+F7 the bench, F8 the size wanted."));
 }
 
 }  // namespace kerfwall
