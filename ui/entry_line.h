@@ -28,6 +28,9 @@ public:
     bool hasFields() const { return !m_state.fields.empty(); }
     void focusFirstField();
 
+protected:
+    bool focusNextPrevChild(bool next) override;
+
 Q_SIGNALS:
     void typed(int field, std::optional<double> value);
     void chose(int field, int option);
@@ -43,6 +46,7 @@ private:
         LengthField* field = nullptr;
         QComboBox* choice = nullptr;
     };
+    QWidget* widgetAt(int index) const;
     void makeSlot(int index);
     void showField(int index, Units units, bool sameKind);
     void showSentence();

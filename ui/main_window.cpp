@@ -108,10 +108,14 @@ void MainWindow::connectHand() {
     connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
     connect(m_entry, &EntryLine::typed, this, [this](int field, std::optional<double> value) { m_tool->typed(field, value); });
     connect(m_entry, &EntryLine::chose, this, [this](int field, int option) { m_tool->chose(field, option); });
-    connect(m_entry, &EntryLine::entered, this, [this] { m_tool->entered(); });
+    connect(m_entry, &EntryLine::entered, this, [this] {
+        const bool tookNumbers = m_tool->takesNumbers();
+        m_tool->entered();
+        if (tookNumbers && !m_tool->takesNumbers()) m_plan->setFocus();  // number keys are tools again
+    });
     connect(m_entry, &EntryLine::settled, this, [this] {
         // A click on the plan ends a line in hand by itself; what was typed goes along with it.
-        if (!m_tool->isBusy()) m_tool->entered();
+        if (!m_tool->isBusy()) m_tool->settled();
     });
     connect(m_entry, &EntryLine::left, this, [this] {
         m_tool->cancel();

@@ -179,8 +179,8 @@ void PlanView::wheelEvent(QWheelEvent* event) {
 }
 
 bool PlanView::event(QEvent* event) {
-    // While something is in hand digits are numbers, not tools.
-    if (event->type() == QEvent::ShortcutOverride && m_tool && m_tool->isBusy()) {
+    // While a tool takes numbers, digits are no tools' keys.
+    if (event->type() == QEvent::ShortcutOverride && m_tool && m_tool->takesNumbers()) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
         if (plain && !key->text().isEmpty() && key->text().at(0).isPrint()) {
@@ -207,7 +207,7 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     }
     if (pointWithKeys(event)) return;
     const QString text = event->text();
-    if (m_tool->isBusy() && !text.isEmpty() && (text.at(0).isDigit() || QStringLiteral(".,-").contains(text.at(0)))) {
+    if (m_tool->takesNumbers() && !text.isEmpty() && (text.at(0).isDigit() || QStringLiteral(".,-(").contains(text.at(0)))) {
         Q_EMIT typedOver(text);
         return;
     }
@@ -247,12 +247,16 @@ bool PlanView::moveKeyPoint(QKeyEvent* event) {
 
 /// Tab goes from line to line, and on to the next widget after the last.
 bool PlanView::focusNextPrevChild(bool next) {
+    if (m_tool->isBusy()) {
+        Q_EMIT fieldAsked();
+        return true;
+    }
     const std::vector<SolvedLine>& lines = m_session.solved().lines;
     const auto here = std::ranges::find(lines, m_selection.line(), &SolvedLine::id);
     const auto count = static_cast<std::ptrdiff_t>(lines.size());
     const std::ptrdiff_t index = here == lines.end() ? (next ? -1 : count) : here - lines.begin();
     const std::ptrdiff_t wanted = next ? index + 1 : index - 1;
-    if (wanted >= 0 && wanted < count && !m_tool->isBusy()) {
+    if (wanted >= 0 && wanted < count) {
         m_selection.pickLine(lines[static_cast<std::size_t>(wanted)].id);
         return true;
     }

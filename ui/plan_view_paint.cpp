@@ -6,6 +6,7 @@
 
 #include "core/drawing/side_view.h"
 #include "core/geometry/edge_place.h"
+#include "ui/hand_marks.h"
 #include "ui/look.h"
 #include "ui/screen_painting.h"
 #include "ui/plan_view.h"
@@ -155,6 +156,7 @@ void PlanView::paintHand(QPainter& painter) const {
     painter.setBrush(drawingColours().tool);
     painter.setPen(Qt::NoPen);
     for (const Point spot : shown.spots) painter.drawEllipse(m_scale.toScreen(spot), 4.5, 4.5);
+    paintHolds(painter, m_scale, shown);
     if (shown.noteAt && !shown.note.isEmpty()) paintNote(painter, *shown.noteAt, shown.note);
 }
 

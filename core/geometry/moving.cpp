@@ -6,6 +6,7 @@
 
 #include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
+#include "core/geometry/mirror_image.h"
 #include "core/geometry/whole_step.h"
 
 namespace kerfwall {
@@ -98,17 +99,10 @@ void Move::marks(LayoutLine& line, ByMarks place, const SolvedLine& run) const {
 void Move::mirror(const ByMirror& place, int depth) {
     LayoutLine* original = lineIn(project, place.of);
     if (!original) return;
-    Point axis{0, 1};
-    Point on{project.panel.width / 2, project.panel.height / 2};
-    if (const auto* centre = std::get_if<Centre>(&place.about)) {
-        axis = *centre == Centre::Upright ? Point{0, 1} : Point{1, 0};
-    } else if (const SolvedLine* about = findLine(solved, std::get<LineId>(place.about))) {
-        axis = unit(about->to - about->from);
-        on = about->from;
-    }
-    const auto mirrored = [&](Point p) { return on + 2 * dot(p - on, axis) * axis - (p - on); };
-    grabbed = mirrored(grabbed);
-    now = mirrored(now);
+    const auto axis = mirrorAxis(project.panel, solved, place.about);
+    if (!axis) return;
+    grabbed = mirrored(*axis, grabbed);
+    now = mirrored(*axis, now);
     (*this)(*original, depth + 1);
 }
 
