@@ -5,6 +5,8 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 #include "ui/length_field.h"
@@ -15,26 +17,41 @@ EntryLine::EntryLine(QWidget* parent)
     : QWidget(parent), m_sentence(new QLabel(this)), m_units(new QPushButton(this)) {
     setObjectName(QStringLiteral("entryLine"));
     setAttribute(Qt::WA_StyledBackground);
-    // Room for two lines: a longer sentence must not push the drawing about.
-    setFixedHeight(2 * fontMetrics().lineSpacing() + 14);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(16, 4, 12, 4);
-    row->setSpacing(8);
-    for (int i = 0; i < kMostFields; ++i) {
-        makeSlot(i);
-        const Slot& slot = m_slots.at(static_cast<std::size_t>(i));
-        row->addWidget(slot.label);
-        row->addWidget(slot.choice);
-        row->addWidget(slot.field);
-    }
+    auto* rows = new QVBoxLayout(this);
+    rows->setContentsMargins(16, 4, 12, 4);
+    rows->setSpacing(2);
+    auto* says = new QHBoxLayout;
     m_sentence->setObjectName(QStringLiteral("sentence"));
     m_sentence->setWordWrap(true);
-    row->addWidget(m_sentence, 1);
+    says->addWidget(m_sentence, 1);
     m_units->setObjectName(QStringLiteral("units"));
     m_units->setFlat(true);
     m_units->setAccessibleName(tr("Units shown"));
-    row->addWidget(m_units);
+    says->addWidget(m_units);
+    rows->addLayout(says, 1);
+    auto* fields = new QHBoxLayout;
+    fields->setSpacing(8);
+    for (int i = 0; i < kMostFields; ++i) {
+        makeSlot(i);
+        const Slot& slot = m_slots.at(static_cast<std::size_t>(i));
+        fields->addWidget(slot.label);
+        fields->addWidget(slot.choice);
+        fields->addWidget(slot.field);
+    }
+    fields->addStretch(1);
+    rows->addLayout(fields);
+    keepHeight();
     connect(m_units, &QPushButton::clicked, this, &EntryLine::unitsAsked);
+}
+
+void EntryLine::resizeEvent(QResizeEvent*) { keepHeight(); }
+
+/// Room for the longest sentence at this width, whatever it says now: the drawing above must not be pushed about.
+void EntryLine::keepHeight() {
+    constexpr int kLongest = 150;  // letters
+    const int lines = 1 + kLongest * fontMetrics().averageCharWidth() / std::max(1, width() - 130);
+    const int says = std::max(lines * fontMetrics().lineSpacing() + 2, m_units->sizeHint().height());
+    setFixedHeight(says + m_slots.front().field->sizeHint().height() + 10);
 }
 
 void EntryLine::makeSlot(int index) {

@@ -28,9 +28,6 @@ public:
     bool hasFields() const { return !m_state.fields.empty(); }
     void focusFirstField();
 
-protected:
-    bool focusNextPrevChild(bool next) override;
-
 Q_SIGNALS:
     void typed(int field, std::optional<double> value);
     void chose(int field, int option);
@@ -38,6 +35,10 @@ Q_SIGNALS:
     void settled();  ///< the focus left a field that was typed into
     void left();
     void unitsAsked();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
 
 private:
     static constexpr int kMostFields = 4;
@@ -47,6 +48,7 @@ private:
         QComboBox* choice = nullptr;
     };
     QWidget* widgetAt(int index) const;
+    void keepHeight();
     void makeSlot(int index);
     void showField(int index, Units units, bool sameKind);
     void showSentence();

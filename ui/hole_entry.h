@@ -16,4 +16,7 @@ namespace kerfwall {
 /// The project with that field of the hole set. None where the value is out of range.
 [[nodiscard]] std::optional<Project> withHoleField(const Project& project, std::size_t hole, int field, double value);
 
+/// One sentence about what that field takes.
+[[nodiscard]] QString holeFieldRange(const Project& project, std::size_t hole, int field);
+
 }  // namespace kerfwall

@@ -3,7 +3,8 @@
 
 #include <QApplication>
 #include <QPalette>
-#include <QStyleFactory>
+
+#include "ui/roomy_style.h"
 
 namespace kerfwall {
 namespace {
@@ -12,14 +13,14 @@ namespace {
 // darkened or lightened until text on them reads at 4.5 : 1).
 WindowColours lightColours() {
     return {false,
-            QColor(0xf6, 0xf5, 0xf1), QColor(0xfd, 0xfc, 0xf9), QColor(0xff, 0xff, 0xff), QColor(0xd8, 0xd6, 0xd0),
+            QColor(0xf6, 0xf5, 0xf1), QColor(0xfd, 0xfc, 0xf9), QColor(0xff, 0xff, 0xff), QColor(0xd8, 0xd6, 0xd0), QColor(0x8a, 0x88, 0x82),
             QColor(0x1c, 0x1c, 0x1c), QColor(0x5c, 0x5c, 0x5a), QColor(0x00, 0x62, 0xa3), QColor(0xe2, 0xee, 0xf7),
             QColor(0xb0, 0x3a, 0x00), QColor(0xfd, 0xea, 0xe2), QColor(0x8a, 0x5a, 0x00), QColor(0xfd, 0xf3, 0xdc)};
 }
 
 WindowColours darkColours() {
     return {true,
-            QColor(0x1e, 0x1f, 0x21), QColor(0x2a, 0x2b, 0x2c), QColor(0x26, 0x27, 0x28), QColor(0x45, 0x46, 0x48),
+            QColor(0x1e, 0x1f, 0x21), QColor(0x2a, 0x2b, 0x2c), QColor(0x26, 0x27, 0x28), QColor(0x45, 0x46, 0x48), QColor(0x82, 0x82, 0x80),
             QColor(0xec, 0xea, 0xe6), QColor(0xae, 0xac, 0xa6), QColor(0x7a, 0xc0, 0xf0), QColor(0x24, 0x3c, 0x4e),
             QColor(0xff, 0x8f, 0x5c), QColor(0x47, 0x2a, 0x1e), QColor(0xf0, 0xbc, 0x52), QColor(0x41, 0x36, 0x1e)};
 }
@@ -64,12 +65,12 @@ QString sheetOf(const WindowColours& c) {
                "#headerTitle { font-weight: bold; font-size: 15px; }"
                "QMenuBar { background: transparent; } QMenuBar::item { padding: 5px 10px; background: transparent; }"
                "QMenuBar::item:selected { background: %9; color: %4; }"
-               "QLineEdit { border: 1px solid %1; border-radius: 2px; padding: 3px 5px; background: %3; }"
+               "QLineEdit { border: 1px solid %10; border-radius: 2px; padding: 3px 5px; background: %3; }"
                "QLineEdit:focus { border: 2px solid %8; padding: 2px 4px; }"
                "QLineEdit[trouble=\"true\"] { border: 2px solid %7; padding: 2px 4px; }"
                "QLabel[trouble=\"true\"] { color: %7; }")
         .arg(c.rule.name(), c.strip.name(), c.column.name(), c.ink.name(), c.faint.name(), c.careTint.name(),
-             c.stop.name(), c.accent.name(), c.accentTint.name());
+             c.stop.name(), c.accent.name(), c.accentTint.name(), c.field.name());
 }
 
 /// True where the desktop's own colours are dark. Asked once, before our palette covers them.
@@ -84,7 +85,7 @@ void wear(QApplication& application, Look look) {
     const bool desktopDark = isDesktopDark();
     const bool dark = look == Look::Dark || (look == Look::System && desktopDark);
     worn() = dark ? darkColours() : lightColours();
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new RoomyStyle);  // the application owns it
     QApplication::setPalette(paletteOf(worn()));
     application.setStyleSheet(sheetOf(worn()));
 }

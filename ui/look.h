@@ -16,6 +16,7 @@ struct WindowColours {
     QColor strip;       ///< header, tools, entry line
     QColor column;      ///< job card
     QColor rule;        ///< thin lines between them
+    QColor field;       ///< the border of a field or a button
     QColor ink;
     QColor faint;
     QColor accent;      ///< what is picked or in hand

@@ -9,7 +9,8 @@
 #include <QSettings>
 #include <QVBoxLayout>
 
-#include "core/geometry/moving.h"
+#include "core/geometry/picking.h"
+#include "core/geometry/taking_away.h"
 #include "ui/bore_tool.h"
 #include "ui/clamp_tool.h"
 #include "ui/cut_tool.h"
@@ -19,6 +20,7 @@
 #include "ui/laying_tool.h"
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
+#include "ui/picked_text.h"
 #include "ui/plan_view.h"
 #include "ui/sheet_form.h"
 #include "ui/side_view_panel.h"
@@ -134,6 +136,7 @@ void MainWindow::connectHand() {
         refreshNames();
     });
     connect(&m_session, &Session::changed, this, [this] {
+        m_selection.pick(stillThere(m_session.project(), m_selection.picked()));
         refreshEntry();
         refreshNames();
         refreshStart();
@@ -181,22 +184,18 @@ void MainWindow::refreshNames() {
 }
 
 void MainWindow::deletePicked() {
-    Project next = m_session.project();
-    if (!m_selection.line().empty()) {
-        const LineId id = m_selection.line();
-        m_session.commit();
-        m_selection.clear();
-        m_session.change(tr("Take line %1 away").arg(QString::fromStdString(id)),
-                         withoutLine(m_session.project(), m_session.solved(), id));
-    } else if (const auto hole = m_selection.hole(); hole && *hole < next.clampHoles.size()) {
-        next.clampHoles.erase(next.clampHoles.begin() + static_cast<std::ptrdiff_t>(*hole));
-        m_selection.clear();
-        m_session.change(tr("Take the clamp hole away"), next);
-    } else if (!m_selection.cutout().empty()) {
-        std::erase_if(next.cutouts, [&](const Cutout& cutout) { return cutout.id == m_selection.cutout(); });
-        m_selection.clear();
-        m_session.change(tr("Unmark waste"), next);
-    }
+    m_session.commit();
+    const Picked picked = stillThere(m_session.project(), m_selection.picked());
+    if (picked.isEmpty()) return;
+    const bool unmarks = !m_selection.cutout().empty();
+    m_selection.clear();
+    m_session.change(unmarks ? tr("Unmark waste") : tr("Take %1 away").arg(pickedText(picked)),
+                     withoutPicked(m_session.project(), m_session.solved(), picked));
+}
+
+void MainWindow::pickAll() {
+    chooseTool(PickAt);
+    m_selection.pick(everythingOf(m_session.project(), m_session.solved()));
 }
 
 void MainWindow::switchUnits() {

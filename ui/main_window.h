@@ -67,6 +67,7 @@ private:
     void refreshEntry();
     void refreshNames();
     void deletePicked();
+    void pickAll();
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();

@@ -126,19 +126,30 @@ View screenView(QPointF origin, double perMm, double textScale) {
 
 View paperView(QPointF origin, double scaleX, double scaleY) { return {origin, scaleX, scaleY, 1, 1, false}; }
 
+static void addRun(QPainterPath& path, const OutlineLoop& run, const View& view) {
+    if (run.empty()) return;
+    path.moveTo(view.toDevice(run.front().from));
+    for (const OutlinePiece& piece : run) {
+        if (piece.isArc) {
+            addArc(path, piece, view);
+        } else {
+            path.lineTo(view.toDevice(piece.to));
+        }
+    }
+}
+
+QPainterPath runPath(const OutlineLoop& run, const View& view) {
+    QPainterPath path;
+    addRun(path, run, view);
+    return path;
+}
+
 QPainterPath pathOf(const std::vector<OutlineLoop>& loops, const View& view) {
     QPainterPath path;
     path.setFillRule(Qt::OddEvenFill);
     for (const OutlineLoop& loop : loops) {
         if (loop.empty()) continue;
-        path.moveTo(view.toDevice(loop.front().from));
-        for (const OutlinePiece& piece : loop) {
-            if (piece.isArc) {
-                addArc(path, piece, view);
-            } else {
-                path.lineTo(view.toDevice(piece.to));
-            }
-        }
+        addRun(path, loop, view);
         path.closeSubpath();
     }
     return path;

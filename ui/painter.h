@@ -43,6 +43,9 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Palette& pale
 /// Loops as a path in device units, arcs as cubics; even-odd.
 [[nodiscard]] QPainterPath pathOf(const std::vector<OutlineLoop>& loops, const View& view);
 
+/// A run of pieces as a path in device units, left open where it does not close.
+[[nodiscard]] QPainterPath runPath(const OutlineLoop& run, const View& view);
+
 /// The sign of a finding: a filled square (stop), a triangle (care), a ring (note), about `size` device
 /// units high, with a number or letter in it.
 void paintSign(QPainter& painter, QPointF centre, double size, Severity severity, const QString& text,

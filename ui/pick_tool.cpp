@@ -4,8 +4,10 @@
 #include "core/geometry/clamping.h"
 #include "core/geometry/laying.h"
 #include "core/geometry/nearest.h"
+#include "core/geometry/picking.h"
 #include "ui/hole_entry.h"
 #include "ui/line_entry.h"
+#include "ui/picked_text.h"
 #include "ui/selection.h"
 #include "ui/session.h"
 
@@ -14,34 +16,46 @@ namespace kerfwall {
 void PickTool::press(const Hand& hand) {
     m_pressed = true;
     m_moving = false;
+    m_adds = hand.adds;
     m_grabbed = hand.at;
+    m_band.reset();
+    m_pickedBefore = m_selection.picked();
     pickAt(hand);
     Q_EMIT updated();
 }
 
 void PickTool::pickAt(const Hand& hand) {
-    if (const auto line = lineNear(m_session.solved(), hand.at, hand.reach)) {
-        m_grip = line->grip;
-        return m_selection.pickLine(line->id);
+    m_held = thingAt(m_session.project(), m_session.solved(), hand.at, hand.reach);
+    const auto line = lineNear(m_session.solved(), hand.at, hand.reach);
+    m_grip = line ? line->grip : Grip::Whole;
+    if (m_adds) {
+        if (!m_held.isEmpty()) m_selection.turnRound(m_held);
+    } else if (m_held.isEmpty() || !holds(m_selection.picked(), m_held)) {
+        m_selection.pick(m_held);
     }
-    if (const auto hole = holeNear(m_session.project(), hand.at, hand.reach)) return m_selection.pickHole(*hole);
-    for (const SolvedCutout& cutout : m_session.solved().cutouts) {
-        if (isInside(cutout.drawn, hand.at)) return m_selection.pickCutout(cutout.id);
-    }
-    m_selection.clear();
 }
 
+void PickTool::hover(const Hand& hand) {
+    const Picked under = thingAt(m_session.project(), m_session.solved(), hand.at, hand.reach);
+    if (under == m_under) return;
+    m_under = under;
+    Q_EMIT updated();
+}
+
+void PickTool::stretchBand(const Hand& hand) {
+    if (!m_band && distance(hand.at, m_grabbed) < hand.reach / 2) return;
+    m_band = hand.at;
+    const Picked inside = thingsInBand(m_session.project(), m_session.solved(), m_grabbed, hand.at);
+    m_selection.pick(m_adds ? with(m_pickedBefore, inside) : inside);
+    Q_EMIT updated();
+}
+
+bool PickTool::isMovable() const { return !m_selection.line().empty() || m_selection.hole(); }
+
 void PickTool::move(const Hand& hand) {
-    if (!m_pressed) {
-        const auto line = lineNear(m_session.solved(), hand.at, hand.reach);
-        const LineId under = line ? line->id : LineId{};
-        if (under == m_under) return;
-        m_under = under;
-        Q_EMIT updated();
-        return;
-    }
-    const bool movable = !m_selection.line().empty() || m_selection.hole();
-    if (!m_moving && (!movable || distance(hand.at, m_grabbed) < hand.reach / 2)) return;
+    if (!m_pressed) return hover(hand);
+    if (m_held.isEmpty()) return stretchBand(hand);
+    if (!m_moving && (!isMovable() || distance(hand.at, m_grabbed) < hand.reach / 2)) return;
     if (!m_moving) {
         m_moving = true;
         m_session.begin(moveName());
@@ -62,7 +76,9 @@ void PickTool::carry(const Hand& hand) {
 
 void PickTool::release(const Hand&) {
     if (m_moving) m_session.commit();
+    else if (m_pressed && !m_adds && !m_held.isEmpty()) m_selection.pick(m_held);
     m_pressed = m_moving = false;
+    m_band.reset();
     Q_EMIT updated();
 }
 
@@ -80,9 +96,11 @@ bool PickTool::nudge(Point shift) {
 }
 
 void PickTool::cancel() {
-    if (m_moving || m_session.isInHand()) m_session.abandon();
+    if (m_band) m_selection.pick(m_pickedBefore);
+    else if (m_moving || m_session.isInHand()) m_session.abandon();
     else m_selection.clear();
     m_pressed = m_moving = false;
+    m_band.reset();
     Q_EMIT updated();
 }
 
@@ -93,23 +111,27 @@ QString PickTool::moveName() const {
 
 EntryState PickTool::entry() const {
     EntryState state;
-    const QString line = QString::fromStdString(m_selection.line());
-    if (!line.isEmpty()) {
-        state.fields = lineFields(m_session.project(), m_selection.line());
-        state.sentence = m_moving ? tr("Let go to leave line %1 here. Alt: no snapping. Esc: put it back.").arg(line)
-                                  : tr("Drag line %1, nudge it with the arrow keys, or press Enter to type where it lies. Del takes it away.").arg(line);
-    } else if (const auto hole = m_selection.hole()) {
-        state.fields = holeFields(m_session.project(), *hole);
-        state.sentence = m_moving ? tr("Let go to leave the clamp hole here. Esc: put it back.")
-                                  : tr("Drag the clamp hole along the edge, or press Enter to type its numbers. Del takes it away.");
-    } else if (!m_selection.cutout().empty()) {
-        state.sentence = tr("Cutout %1 is picked. Del marks it waste no more.").arg(QString::fromStdString(m_selection.cutout()));
-    } else if (!m_under.empty()) {
-        state.sentence = tr("Click to pick line %1, or drag it.").arg(QString::fromStdString(m_under));
-    } else {
-        state.sentence = tr("Click a line, a clamp hole or a cutout to pick it. Tab goes from line to line.");
-    }
+    state.sentence = sentence();
+    if (m_band) return state;
+    if (!m_selection.line().empty()) state.fields = lineFields(m_session.project(), m_selection.line());
+    else if (const auto hole = m_selection.hole()) state.fields = holeFields(m_session.project(), *hole);
     return state;
+}
+
+QString PickTool::sentence() const {
+    const Picked& picked = m_selection.picked();
+    if (m_band) {
+        return tr("The band takes lines it crosses, and clamp holes, fences and cutouts that lie inside it. Shift adds them to what is picked. Esc: as before.");
+    }
+    if (m_moving) return tr("Let go to leave %1 here. Alt: no snapping. Esc: put it back.").arg(pickedText(picked));
+    if (picked.isEmpty() && !m_under.isEmpty()) return tr("Click to pick %1, or drag it.").arg(pickedText(m_under));
+    if (picked.isEmpty()) {
+        return tr("Click a line, a clamp hole, a fence or a cutout to pick it; drag a band over several. Tab goes from one to the next, Ctrl+A takes all.");
+    }
+    if (picked.count() > 1) return tr("%1 are picked. Shift and a click adds one or takes it out. Del takes them away.").arg(pickedText(picked));
+    if (!picked.cutouts.empty()) return tr("Picked: %1. Del marks it waste no more.").arg(pickedText(picked));
+    if (!isMovable()) return tr("Picked: %1. Del takes it away.").arg(pickedText(picked));
+    return tr("Picked: %1. Drag it, nudge it with the arrow keys, or press Enter to type where it lies. Del takes it away.").arg(pickedText(picked));
 }
 
 void PickTool::typed(int field, std::optional<double> value) {
@@ -131,7 +153,15 @@ void PickTool::entered() {
 
 InHand PickTool::inHand() const {
     InHand shown;
-    if (const SolvedLine* line = findLine(m_session.solved(), m_under)) shown.lines.emplace_back(line->from, line->to);
+    if (m_band) {
+        shown.faces.push_back({m_grabbed, {m_band->x, m_grabbed.y}, *m_band, {m_grabbed.x, m_band->y}});
+        return shown;
+    }
+    if (!m_under.cutouts.empty()) return shown;
+    for (const std::vector<Point>& outline : outlinesOf(m_session.project(), m_session.solved(), m_under)) {
+        for (std::size_t i = 1; i < outline.size(); ++i) shown.lines.emplace_back(outline[i - 1], outline[i]);
+        if (outline.size() > 2) shown.lines.emplace_back(outline.back(), outline.front());
+    }
     return shown;
 }
 

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/picking.h"
 #include "ui/rulers.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -162,7 +163,10 @@ void PlanView::mouseReleaseEvent(QMouseEvent* event) {
     m_draggingCut = false;
 }
 
-void PlanView::leaveEvent(QEvent*) { update(); }
+void PlanView::leaveEvent(QEvent*) {
+    if (m_tool) m_tool->leave();
+    update();
+}
 
 void PlanView::wheelEvent(QWheelEvent* event) {
     const QPoint turned = event->angleDelta();
@@ -205,7 +209,7 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
         Q_EMIT fieldAsked();
         return;
     }
-    if (pointWithKeys(event)) return;
+    if (pointWithKeys(event) || growWithKeys(event)) return;
     const QString text = event->text();
     if (m_tool->takesNumbers() && !text.isEmpty() && (text.at(0).isDigit() || QStringLiteral(".,-(").contains(text.at(0)))) {
         Q_EMIT typedOver(text);
@@ -236,7 +240,7 @@ bool PlanView::moveKeyPoint(QKeyEvent* event) {
     }
     const double steps = event->modifiers() & Qt::ShiftModifier ? kFar : 1;
     shift = steps * snapStep() * shift;
-    if (!m_tool->isBusy() && !m_keyPoint && m_tool->nudge(shift)) return true;
+    if (m_tool->takesArrows() && !m_keyPoint && m_tool->nudge(shift)) return true;
     const Panel& panel = m_session.project().panel;
     const Point from = m_keyPoint.value_or(Point{panel.width / 2, panel.height / 2});
     m_keyPoint = Point{std::clamp(from.x + shift.x, 0.0, panel.width), std::clamp(from.y + shift.y, 0.0, panel.height)};
@@ -245,19 +249,31 @@ bool PlanView::moveKeyPoint(QKeyEvent* event) {
     return true;
 }
 
-/// Tab goes from line to line, and on to the next widget after the last.
+/// Plus and minus change the size of what the tool has picked.
+bool PlanView::growWithKeys(QKeyEvent* event) {
+    if (event->modifiers() & (Qt::ControlModifier | Qt::AltModifier)) return false;
+    const bool larger = event->key() == Qt::Key_Plus || event->key() == Qt::Key_Equal;
+    if (!larger && event->key() != Qt::Key_Minus) return false;
+    return m_tool->grow(larger ? 1 : -1);
+}
+
+/// Tab goes from thing to thing, or from one thing of the tool's to the next, and on to the next widget after the last.
 bool PlanView::focusNextPrevChild(bool next) {
-    if (m_tool->isBusy()) {
+    if (m_tool && m_tool->isBusy()) {
         Q_EMIT fieldAsked();
         return true;
     }
-    const std::vector<SolvedLine>& lines = m_session.solved().lines;
-    const auto here = std::ranges::find(lines, m_selection.line(), &SolvedLine::id);
-    const auto count = static_cast<std::ptrdiff_t>(lines.size());
-    const std::ptrdiff_t index = here == lines.end() ? (next ? -1 : count) : here - lines.begin();
+    if (const auto further = m_tool ? m_tool->tab(next) : std::nullopt) {
+        m_keyPoint.reset();
+        return *further || QWidget::focusNextPrevChild(next);
+    }
+    const std::vector<Picked> things = thingsOf(m_session.project(), m_session.solved());
+    const auto here = std::ranges::find(things, m_selection.picked());
+    const auto count = static_cast<std::ptrdiff_t>(things.size());
+    const std::ptrdiff_t index = here == things.end() ? (next ? -1 : count) : here - things.begin();
     const std::ptrdiff_t wanted = next ? index + 1 : index - 1;
     if (wanted >= 0 && wanted < count) {
-        m_selection.pickLine(lines[static_cast<std::size_t>(wanted)].id);
+        m_selection.pick(things[static_cast<std::size_t>(wanted)]);
         return true;
     }
     m_selection.clear();

@@ -59,6 +59,7 @@ private:
     bool isOnCutHandle(QPointF pixel) const;
     bool pointWithKeys(QKeyEvent* event);
     bool moveKeyPoint(QKeyEvent* event);
+    bool growWithKeys(QKeyEvent* event);
     double snapStep() const;
 
     void paintHeading(QPainter& painter) const;

@@ -6,6 +6,7 @@
 
 #include "core/drawing/side_view.h"
 #include "core/geometry/edge_place.h"
+#include "core/geometry/picking.h"
 #include "ui/hand_marks.h"
 #include "ui/look.h"
 #include "ui/screen_painting.h"
@@ -120,25 +121,25 @@ void PlanView::paintPicked(QPainter& painter) const {
         painter.drawLine(m_scale.toScreen(line->from), m_scale.toScreen(line->to));
     };
     for (const LineId& id : m_pointedOut) bold(id, drawingColours().work);
-    if (!m_selection.line().empty()) {
-        bold(m_selection.line(), drawingColours().tool);
-        if (const SolvedLine* line = findLine(m_session.solved(), m_selection.line())) {
-            painter.setPen(Qt::NoPen);
-            painter.setBrush(drawingColours().tool);
-            for (const Point end : {line->from, line->to}) painter.drawEllipse(m_scale.toScreen(end), 4.5, 4.5);
-        }
+    const Picked& picked = m_selection.picked();
+    for (const LineId& id : picked.lines) {
+        bold(id, drawingColours().tool);
+        const SolvedLine* line = findLine(m_session.solved(), id);
+        if (!line) continue;
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(drawingColours().tool);
+        for (const Point end : {line->from, line->to}) painter.drawEllipse(m_scale.toScreen(end), 4.5, 4.5);
     }
     painter.setBrush(Qt::NoBrush);
-    for (const SolvedCutout& cutout : m_session.solved().cutouts) {
-        if (cutout.id != m_selection.cutout()) continue;
-        painter.setPen(QPen(drawingColours().tool, 1.5, Qt::DashLine));
-        for (const auto& face : cutout.faces) painter.drawPolygon(polygonOf(m_scale, face));
-    }
-    if (const auto hole = m_selection.hole(); hole && *hole < project.clampHoles.size()) {
-        const ClampHole& of = project.clampHoles[*hole];
+    for (const std::size_t hole : picked.holes) {
+        if (hole >= project.clampHoles.size()) continue;
+        const ClampHole& of = project.clampHoles[hole];
         painter.setPen(QPen(drawingColours().tool, 2));
         painter.drawEllipse(m_scale.toScreen(markPlace(project.panel, {of.edge, of.at})), 7, 7);
     }
+    painter.setPen(QPen(drawingColours().tool, 1.5, Qt::DashLine));
+    const Picked areas = without(picked, {picked.lines, {}, picked.holes, {}, false});
+    for (const auto& outline : outlinesOf(project, m_session.solved(), areas)) painter.drawPolygon(polygonOf(m_scale, outline));
     if (m_pointedAt) {
         painter.setPen(QPen(drawingColours().work, 2));
         painter.drawEllipse(m_scale.toScreen(*m_pointedAt), 16, 16);
@@ -153,6 +154,10 @@ void PlanView::paintHand(QPainter& painter) const {
     for (const auto& face : shown.faces) painter.drawPolygon(polygonOf(m_scale, face));
     painter.setPen(QPen(drawingColours().tool, 2));
     for (const auto& [from, to] : shown.lines) painter.drawLine(m_scale.toScreen(from), m_scale.toScreen(to));
+    painter.setBrush(Qt::NoBrush);
+    for (const OutlineLoop& run : shown.runs) painter.drawPath(runPath(run, screenView(m_scale.origin, m_scale.perMm)));
+    painter.setPen(QPen(drawingColours().tool, 2, Qt::DashLine));
+    for (const OutlineLoop& run : shown.wished) painter.drawPath(runPath(run, screenView(m_scale.origin, m_scale.perMm)));
     painter.setBrush(drawingColours().tool);
     painter.setPen(Qt::NoPen);
     for (const Point spot : shown.spots) painter.drawEllipse(m_scale.toScreen(spot), 4.5, 4.5);

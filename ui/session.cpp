@@ -8,7 +8,6 @@
 
 #include "core/geometry/marking.h"
 #include "core/geometry/moving.h"
-#include "core/geometry/solve.h"
 #include "core/says/project_text.h"
 
 namespace kerfwall {
@@ -26,10 +25,13 @@ Project blankSheet() {
 
 }  // namespace
 
-Session::Session(QObject* parent) : QObject(parent) { startNew(); }
+Session::Session(QObject* parent) : QObject(parent) {
+    connect(&m_answerer, &Answerer::answered, this, &Session::show);
+    startNew();
+}
 
 QString Session::name() const {
-    if (!m_project.title.empty()) return QString::fromStdString(m_project.title);
+    if (!project().title.empty()) return QString::fromStdString(project().title);
     if (!m_path.isEmpty()) return QFileInfo(m_path).completeBaseName();
     return tr("Untitled template");
 }
@@ -52,21 +54,21 @@ std::expected<void, QString> Session::open(const QString& path) {
         return std::unexpected(tr("%1 can't be opened: %2.").arg(shown, file.errorString()));
     }
     const QByteArray text = file.read(kLargestFile + 1);
-    const auto project = readProject(std::string_view(text.constData(), static_cast<std::size_t>(text.size())));
-    if (!project) {
-        const Refusal& refusal = project.error();
+    const auto read = readProject(std::string_view(text.constData(), static_cast<std::size_t>(text.size())));
+    if (!read) {
+        const Refusal& refusal = read.error();
         return std::unexpected(tr("%1 was not opened. %2 %3")
                                    .arg(shown, QString::fromStdString(refusal.pointer),
                                         QString::fromStdString(refusal.sentence))
                                    .simplified());
     }
-    m_saved = *project;
-    reset(*project, QFileInfo(path).absoluteFilePath());
+    m_saved = *read;
+    reset(*read, QFileInfo(path).absoluteFilePath());
     return {};
 }
 
 std::expected<void, QString> Session::save(const QString& path) {
-    const std::string text = writeProject(m_project);
+    const std::string text = writeProject(project());
     QSaveFile file(path);
     const bool written = file.open(QIODevice::WriteOnly) &&
                          file.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) &&
@@ -76,7 +78,7 @@ std::expected<void, QString> Session::save(const QString& path) {
                                    .arg(QFileInfo(path).fileName(), file.errorString()));
     }
     m_path = QFileInfo(path).absoluteFilePath();
-    m_saved = m_project;
+    m_saved = project();
     Q_EMIT changed();
     return {};
 }
@@ -89,68 +91,67 @@ void Session::reset(const Project& project, const QString& path) {
     m_highestLine = 0;
     for (const LayoutLine& line : project.lines) m_highestLine = std::max(m_highestLine, lineIdNumber(line.id));
     m_cutHeight = project.panel.height / 2;
-    put(project);
+    m_answerer.forget();
+    show(answersTo(project));
     Q_EMIT opened();
 }
 
-void Session::put(const Project& project) {
-    m_project = project;
-    m_solved = solve(m_project);
-    m_findings = kerfwall::findings(m_project, m_solved);
-    m_order = plan(m_project, m_solved);
-    m_cutHeight = std::clamp(m_cutHeight, 0.0, m_project.panel.height);
+void Session::show(const AnswersPtr& answers) {
+    m_shown = answers;
+    m_cutHeight = std::clamp(m_cutHeight, 0.0, project().panel.height);
     Q_EMIT changed();
 }
 
 void Session::record(const QString& name, const Project& before) {
-    for (const LayoutLine& line : m_project.lines) m_highestLine = std::max(m_highestLine, lineIdNumber(line.id));
-    if (before == m_project) return;
+    for (const LayoutLine& line : project().lines) m_highestLine = std::max(m_highestLine, lineIdNumber(line.id));
+    if (before == project()) return;
     m_steps.resize(m_done);
-    m_steps.push_back({name, before, m_project});
+    m_steps.push_back({name, before, project()});
     m_done = m_steps.size();
 }
 
 void Session::change(const QString& name, const Project& next) {
     if (m_inHand) commit();
-    const Project before = m_project;
-    const Solved solvedBefore = m_solved;
-    changeWhole(name, carryCutouts(before, m_solved, next));
-    if (m_project != before) tellVanished(before, solvedBefore);
+    const AnswersPtr before = m_shown;
+    changeWhole(name, carryCutouts(before->project, before->solved, next));
+    if (m_shown != before) tellVanished(*before);
 }
 
 void Session::changeWhole(const QString& name, const Project& next) {
     if (m_inHand) commit();
-    if (next == m_project) return;
-    const Project before = m_project;
-    m_project = next;
-    record(name, before);
-    put(next);
+    if (next == project()) return;
+    const AnswersPtr before = m_shown;
+    m_shown = answersTo(next);
+    record(name, before->project);
+    show(m_shown);
 }
 
 void Session::begin(const QString& name) {
     if (m_inHand) commit();
     m_inHand = true;
     m_handName = name;
-    m_before = m_project;
-    m_solvedBefore = m_solved;
+    m_before = m_shown;
 }
 
 void Session::preview(const Project& next) {
     if (!m_inHand) return;
-    const Project carried = carryCutouts(m_before, m_solvedBefore, next);
-    if (carried != m_project) put(carried);
+    if (next.lines.size() > kLinesAtOnce) return m_answerer.ask(m_before, next);
+    m_answerer.forget();
+    Project carried = carryCutouts(m_before->project, m_before->solved, next);
+    if (carried != project()) show(answersTo(std::move(carried)));
 }
 
 void Session::commit() {
     if (!m_inHand) return;
+    if (const AnswersPtr newest = m_answerer.wait()) m_shown = newest;
     m_inHand = false;
-    record(m_handName, m_before);
-    Q_EMIT changed();
-    tellVanished(m_before, m_solvedBefore);
+    record(m_handName, m_before->project);
+    show(m_shown);
+    tellVanished(*m_before);
 }
 
-void Session::tellVanished(const Project& before, const Solved& solvedBefore) {
-    for (const std::string& id : vanishedCutouts(before, solvedBefore, m_project)) {
+void Session::tellVanished(const Answers& before) {
+    for (const std::string& id : vanishedCutouts(before.project, before.solved, project())) {
         Q_EMIT told(tr("The lines leave no room for cutout %1: it is marked no more. Undo brings it back.")
                         .arg(QString::fromStdString(id)));
     }
@@ -159,7 +160,8 @@ void Session::tellVanished(const Project& before, const Solved& solvedBefore) {
 void Session::abandon() {
     if (!m_inHand) return;
     m_inHand = false;
-    put(m_before);
+    m_answerer.forget();
+    show(m_before);
 }
 
 QString Session::undoName() const { return m_done == 0 ? QString() : m_steps[m_done - 1].name; }
@@ -170,19 +172,19 @@ void Session::undo() {
     if (m_inHand) return abandon();
     if (m_done == 0) return;
     --m_done;
-    put(m_steps[m_done].before);
+    show(answersTo(m_steps[m_done].before));
 }
 
 void Session::redo() {
     if (m_inHand || m_done == m_steps.size()) return;
     ++m_done;
-    put(m_steps[m_done - 1].after);
+    show(answersTo(m_steps[m_done - 1].after));
 }
 
 LineId Session::freshLineId() const { return nextLineId(before(), m_highestLine); }
 
 void Session::moveCut(double height) {
-    const double within = std::clamp(height, 0.0, m_project.panel.height);
+    const double within = std::clamp(height, 0.0, project().panel.height);
     if (within == m_cutHeight) return;
     m_cutHeight = within;
     Q_EMIT changed();

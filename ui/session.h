@@ -7,9 +7,7 @@
 #include <optional>
 #include <vector>
 
-#include "core/geometry/solved.h"
-#include "core/shop/finding.h"
-#include "core/shop/order_of_work.h"
+#include "ui/answerer.h"
 
 namespace kerfwall {
 
@@ -21,15 +19,15 @@ class Session : public QObject {
 public:
     explicit Session(QObject* parent = nullptr);
 
-    const Project& project() const { return m_project; }
-    const Solved& solved() const { return m_solved; }
-    const std::vector<Finding>& findings() const { return m_findings; }
-    const OrderOfWork& order() const { return m_order; }
+    const Project& project() const { return m_shown->project; }
+    const Solved& solved() const { return m_shown->solved; }
+    const std::vector<Finding>& findings() const { return m_shown->findings; }
+    const OrderOfWork& order() const { return m_shown->order; }
 
     QString path() const { return m_path; }
     /// What the sheet is called: its title, else its file's name.
     QString name() const;
-    bool isSaved() const { return m_saved == m_project; }
+    bool isSaved() const { return m_saved == project(); }
 
     /// A new sheet with a panel and nothing on it.
     void startNew();
@@ -47,13 +45,16 @@ public:
 
     /// A change that is still in hand: shown with all its answers, one step once it is committed.
     void begin(const QString& name);
+    /// Shows the change as far as it went. With up to kLinesAtOnce lines the answers are there at once; with more they
+    /// are worked out off the window's thread and follow. Until then everything shown, the project too, is what it was.
     void preview(const Project& next);
     void commit();
     void abandon();
     bool isInHand() const { return m_inHand; }
     /// The project and its lines before the change in hand, or as they are.
-    const Project& before() const { return m_inHand ? m_before : m_project; }
-    const Solved& solvedBefore() const { return m_inHand ? m_solvedBefore : m_solved; }
+    const Project& before() const { return m_inHand ? m_before->project : project(); }
+    const Solved& solvedBefore() const { return m_inHand ? m_before->solved : solved(); }
+    static constexpr std::size_t kLinesAtOnce = 16;
 
     QString undoName() const;  ///< "" where there is nothing to undo
     QString redoName() const;
@@ -82,23 +83,20 @@ private:
         Project after;
     };
 
-    void put(const Project& project);
+    void show(const AnswersPtr& answers);
     void reset(const Project& project, const QString& path);
     void record(const QString& name, const Project& before);
-    void tellVanished(const Project& before, const Solved& solvedBefore);
+    void tellVanished(const Answers& before);
 
-    Project m_project;
-    Solved m_solved;
-    std::vector<Finding> m_findings;
-    OrderOfWork m_order;
+    AnswersPtr m_shown;
+    Answerer m_answerer;
     std::optional<Project> m_saved;
     QString m_path;
     std::vector<Step> m_steps;
     std::size_t m_done = 0;  // steps before this one stand
     bool m_inHand = false;
     QString m_handName;
-    Project m_before;
-    Solved m_solvedBefore;
+    AnswersPtr m_before;
     int m_highestLine = 0;
     double m_cutHeight = 0;
 };

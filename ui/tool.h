@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-#include "core/geometry/point.h"
+#include "core/geometry/outline.h"
 #include "ui/entry_state.h"
 
 namespace kerfwall {
@@ -30,6 +30,8 @@ struct InHand {
     std::vector<Point> spots;
     std::vector<Point> holds;                         ///< what it holds on to
     std::vector<std::pair<Point, Point>> references;  ///< lines and edges that are meant by it
+    std::vector<OutlineLoop> runs;    ///< outlines and arcs, closed or not
+    std::vector<OutlineLoop> wished;  ///< what a click would give: dashed
     std::optional<Point> noteAt;
     QString note;  ///< some lines beside `noteAt`
 };
@@ -49,6 +51,15 @@ public:
     virtual void release(const Hand& hand) = 0;
     /// Arrow keys: by `shift` mm. False where the tool has nothing to move.
     virtual bool nudge(Point shift) { return static_cast<void>(shift), false; }
+    /// True where arrow keys are its own to nudge with, even while digits belong to the entry line.
+    virtual bool takesArrows() const { return !isBusy(); }
+    /// Plus and minus: what is picked larger or smaller by so many steps. False where it has no size.
+    virtual bool grow(int steps) { return static_cast<void>(steps), false; }
+    /// Tab: to the next of the things it works on, or the one before. False: there is none further.
+    /// None: it has none of its own, and Tab goes from line to line.
+    virtual std::optional<bool> tab(bool next) { return static_cast<void>(next), std::nullopt; }
+    /// The pointer has left the plan.
+    virtual void leave() {}
     /// Leaves what is in hand.
     virtual void cancel() = 0;
     /// True while a drag or the second click is to come: digits then belong to the entry line.

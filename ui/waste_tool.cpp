@@ -1,16 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/waste_tool.h"
 
-#include "core/geometry/marking.h"
-#include "core/geometry/solve.h"
 #include "ui/selection.h"
 #include "ui/session.h"
+#include "ui/wording.h"
 
 namespace kerfwall {
+namespace {
+
+bool isSameLayout(const Project& one, const Project& other) {
+    return one.lines == other.lines && one.panel == other.panel && one.cutouts == other.cutouts;
+}
+
+}  // namespace
+
+std::string WasteTool::joinTo(const Hand& hand) const { return hand.adds ? m_selection.cutout() : std::string{}; }
 
 void WasteTool::press(const Hand& hand) {
-    const std::string joinTo = hand.adds ? m_selection.cutout() : std::string{};
-    const auto marking = markWaste(m_session.project(), hand.at, joinTo);
+    const auto marking = markWaste(m_session.project(), hand.at, joinTo(hand));
     m_trouble.clear();
     if (!marking) {
         m_trouble = marking.error() == NoMarking::OnALine ? tr("That place lies on a line: click beside it.")
@@ -21,40 +28,78 @@ void WasteTool::press(const Hand& hand) {
         if (taken) m_selection.clear();
         else m_selection.pickCutout(marking->cutout);
     }
-    m_face.clear();
     move(hand);
     Q_EMIT updated();
 }
 
+/// The same region, the same question: only the pointer has moved on.
+bool WasteTool::isAnswered(const Hand& hand) const {
+    return m_click && isInFace(m_click->face, hand.at) && joinTo(hand) == m_joinTo && isSameLayout(m_of, m_session.project());
+}
+
 void WasteTool::move(const Hand& hand) {
-    const std::vector<Point> face = facePolygon(m_session.project(), hand.at);
-    bool marked = false;
-    for (const SolvedCutout& cutout : m_session.solved().cutouts) marked = marked || isInside(cutout.drawn, hand.at);
-    if (face == m_face && marked == m_marked) return;
-    m_face = face;
-    m_marked = marked;
+    m_at = hand.at;
+    if (!isAnswered(hand)) {
+        m_of = m_session.project();
+        m_joinTo = joinTo(hand);
+        const auto click = wasteClickAt(m_of, hand.at, m_joinTo);
+        m_click = click ? std::optional(*click) : std::nullopt;
+        if (click) m_trouble.clear();
+    }
     Q_EMIT updated();
 }
 
-void WasteTool::cancel() {
-    m_face.clear();
+void WasteTool::forget() {
+    m_click.reset();
     m_trouble.clear();
-    m_selection.clear();
     Q_EMIT updated();
+}
+
+void WasteTool::leave() { forget(); }
+
+void WasteTool::cancel() {
+    m_selection.clear();
+    forget();
+}
+
+/// What the click will do, completed by the sizes that come of it.
+QString WasteTool::promise() const {
+    const Units units = m_session.project().units;
+    const QString id = QString::fromStdString(m_click->cutout);
+    const QString then = extentFor(m_click->cutoutBounds, units) + (m_click->open ? tr(", open to the edge") : tr(", closed"));
+    switch (m_click->what) {
+        case Marked::Added: return tr("becomes cutout %1, %2").arg(id, then);
+        case Marked::Joined: return tr("joins cutout %1, then %2").arg(id, then);
+        case Marked::Taken: break;
+    }
+    return m_click->cutoutArea > 0 ? tr("cutout %1 is then %2").arg(id, then) : tr("cutout %1 goes").arg(id);
 }
 
 EntryState WasteTool::entry() const {
     EntryState state;
     if (!m_trouble.isEmpty()) state.sentence = m_trouble;
-    else if (m_face.empty()) state.sentence = tr("Click inside a region between the lines to mark it as waste.");
-    else if (m_marked) state.sentence = tr("This region is waste. Click to keep it.");
-    else state.sentence = tr("Click to mark this region as waste. Shift: add it to the picked cutout.");
+    else if (!m_click) state.sentence = tr("Click inside a region between the lines to mark it as waste.");
+    else if (m_click->what == Marked::Taken) state.sentence = tr("This region is waste. Click to keep it: %1.").arg(promise());
+    else state.sentence = tr("Click to mark this region as waste: it %1. Shift: add it to the picked cutout.").arg(promise());
     return state;
+}
+
+QString WasteTool::note() const {
+    const Units units = m_session.project().units;
+    QStringList lines{tr("%1, %2").arg(extentFor(m_click->bounds, units), areaFor(m_click->area, units)), promise()};
+    const double bit = trimBitOf(m_session.project()).diameter;
+    if (m_click->what != Marked::Taken && m_click->widest < bit) {
+        lines << tr("too narrow for the %1 bit: %2 at its widest").arg(sizeFor(bit, units), sizeFor(m_click->widest, units));
+    }
+    return lines.join(QLatin1Char('\n'));
 }
 
 InHand WasteTool::inHand() const {
     InHand shown;
-    if (!m_face.empty()) shown.faces.push_back(m_face);
+    if (!m_click) return shown;
+    shown.faces.push_back(m_click->face);
+    shown.noteAt = m_at;
+    shown.note = note();
     return shown;
 }
 

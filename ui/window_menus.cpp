@@ -55,6 +55,7 @@ void MainWindow::makeEditMenu() {
     m_redo->setObjectName(QStringLiteral("redo"));
     m_redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addSeparator();
+    edit->addAction(tr("&Pick everything"), QKeySequence::SelectAll, this, &MainWindow::pickAll);
     m_delete = edit->addAction(tr("&Take away what is picked"), QKeySequence(Qt::Key_Delete), this, &MainWindow::deletePicked);
 }
 
@@ -97,7 +98,7 @@ void MainWindow::makeViewMenu() {
 
 void MainWindow::tellKeys() {
     m_notice->tell(tr("1 to 6 take a tool; with Ctrl also while numbers go to a line in hand or just laid. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
-                      "Shift moves ten steps. Tab goes from line to line, Enter to the entry line, Esc leaves what is in hand. "
+                      "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
                       "Ctrl with the wheel, + or − zooms, Ctrl+0 shows the whole panel. F6 opens the panel, F7 the bits, F8 the size wanted."));
 }
 

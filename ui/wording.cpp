@@ -67,6 +67,19 @@ QString sizeFor(double mm, Units units) {
     return size;
 }
 
+QString areaFor(double squareMm, Units units) {
+    constexpr double kSquareCentimetre = 100;
+    const bool inches = units == Units::Inches;
+    const double area = squareMm / (inches ? kMillimetresPerInch * kMillimetresPerInch : kSquareCentimetre);
+    QString number = QString::number(area, 'f', inches || area < 10 ? 2 : 1);
+    number.replace(QLatin1Char('.'), QLatin1Char(decimalSign()));
+    return number + (inches ? text(" in²") : text(" cm²"));
+}
+
+QString extentFor(const Box& box, Units units) {
+    return text("%1 × %2").arg(sizeFor(box.high.x - box.low.x, units), sizeFor(box.high.y - box.low.y, units));
+}
+
 QString angleFor(double degrees) {
     QString number = QString::number(std::round(degrees * 1000) / 1000, 'f', 3);
     while (number.endsWith(QLatin1Char('0'))) number.chop(1);

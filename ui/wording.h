@@ -3,6 +3,7 @@
 
 #include <QString>
 
+#include "core/geometry/point.h"
 #include "core/says/project.h"
 
 namespace kerfwall {
@@ -19,6 +20,12 @@ namespace kerfwall {
 
 /// A worked-out size: to a hundredth of a millimetre, without the zeros a rule does not show: "400", "101.85".
 [[nodiscard]] QString sizeFor(double mm, Units units);
+
+/// An area: "100.8 cm²", "15.62 in²".
+[[nodiscard]] QString areaFor(double squareMm, Units units);
+
+/// Across and up: "180 × 56".
+[[nodiscard]] QString extentFor(const Box& box, Units units);
 
 /// "3°", "0.5°".
 [[nodiscard]] QString angleFor(double degrees);

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <algorithm>
-#include <optional>
-
 #include "core/drawing/plan_parts.h"
+#include "core/geometry/fence_place.h"
 
 namespace kerfwall {
 namespace {
@@ -28,15 +26,6 @@ void addClampHole(Drawing& drawing, const Panel& panel, const ClampHole& hole, c
     drawing.marks.emplace_back(Stroke{Ink::Centre, at - beyond, at + deep + beyond, id});
 }
 
-std::optional<Run> runOf(const Project& project, const Solved& solved, const Base& base) {
-    if (const Edge* edge = std::get_if<Edge>(&base)) return edgeRun(project.panel, *edge);
-    for (const SolvedLine& line : solved.lines) {
-        if (line.id != std::get<LineId>(base)) continue;
-        return Run{line.from, unit(line.to - line.from), distance(line.from, line.to)};
-    }
-    return std::nullopt;
-}
-
 }  // namespace
 
 void addHoles(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
@@ -59,16 +48,8 @@ void addHoles(Drawing& drawing, const Project& project, const Solved& solved, co
 
 void addFences(Drawing& drawing, const Project& project, const Solved& solved) {
     for (std::size_t i = 0; i < project.fences.size(); ++i) {
-        const Fence& fence = project.fences[i];
-        const std::optional<Run> run = runOf(project, solved, fence.along);
-        if (!run) continue;
-        const Point left = leftOf(run->along);
-        const Point face = run->start + fence.offset * left;
-        const Point a = face + fence.from * run->along;
-        const Point b = face + fence.to * run->along;
-        const Point body = (fence.body == Side::Left ? fence.width : -fence.width) * left;
-        drawing.marks.emplace_back(
-            Area{Ink::FenceBody, {polygonLoop({a, b, b + body, a + body})}, std::to_string(i + 1)});
+        const std::vector<Point> body = fenceBody(project, solved, project.fences[i]);
+        if (!body.empty()) drawing.marks.emplace_back(Area{Ink::FenceBody, {polygonLoop(body)}, std::to_string(i + 1)});
     }
 }
 

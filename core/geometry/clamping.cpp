@@ -5,6 +5,8 @@
 #include <cmath>
 
 #include "core/geometry/edge_place.h"
+#include "core/geometry/nearest.h"
+#include "core/geometry/whole_step.h"
 
 namespace kerfwall {
 namespace {
@@ -27,20 +29,75 @@ double usualHole(const Project& project) {
     return std::max(kLeastHole, std::min(benchOf(project).cornerDrill.value_or(kUsualHole), bears));
 }
 
+/// How far it is from an edge to the opposite one.
+double across(const Panel& panel, Edge edge) {
+    return edge == Edge::Left || edge == Edge::Right ? panel.width : panel.height;
+}
+
+double blindDepth(const Panel& panel, Edge edge, double depth) {
+    return std::clamp(depth, kLeastDepth, across(panel, edge) - kLeastDepth);
+}
+
 }  // namespace
 
-ClampHole clampHoleAt(const Project& project, Point place, double step) {
+std::vector<HoleKind> holesAtHand(const Project& project) {
     const Bench& bench = benchOf(project);
-    const EdgeMark mark = steppedMark(project.panel, place, step);
+    std::vector<HoleKind> kinds;
+    for (std::size_t i = 0; i < bench.clamps.size(); ++i) {
+        const Clamp& clamp = bench.clamps[i];
+        if (clamp.hole < kLeastHole) continue;  // it clamps without a hole
+        kinds.push_back({clamp.hole, clamp.insert > 0 ? clamp.insert : kUsualDepth, i});
+    }
+    kinds.push_back({usualHole(project), kUsualDepth, {}});
+    return kinds;
+}
+
+ClampHole clampHoleFor(const Project& project, const HoleWish& wish) {
+    const Panel& panel = project.panel;
+    const EdgeMark mark = wish.edge ? markOnEdge(panel, *wish.edge, wish.place) : nearestMark(panel, wish.place);
     ClampHole hole;
     hole.edge = mark.edge;
-    hole.at = mark.at;
-    hole.diameter = bench.clamps.empty() ? usualHole(project) : bench.clamps.front().hole;
-    const bool hasInsert = !bench.clamps.empty() && bench.clamps.front().insert > 0;
-    const bool level = mark.edge == Edge::Left || mark.edge == Edge::Right;
-    const double across = level ? project.panel.width : project.panel.height;
-    hole.depth = std::min(hasInsert ? bench.clamps.front().insert : kUsualDepth, across / 2);
+    hole.at = std::clamp(stepped(mark.at, wish.step), 0.0, edgeLength(panel, mark.edge));
+    hole.diameter = wish.kind.diameter;
+    hole.depth = std::min(wish.kind.depth, across(panel, mark.edge) / 2);
+    const bool drilled = wish.edge && distanceFromEdge(panel, mark.edge, wish.place) > wish.reach;
+    if (drilled) hole.depth = depthAt(project, mark.edge, wish.place, wish.step, wish.step);
     return hole;
+}
+
+std::optional<NearHole> holeGripNear(const Project& project, Point place, double reach) {
+    const auto hole = holeNear(project, place, reach);
+    if (!hole) return std::nullopt;
+    const ClampHole& of = project.clampHoles[*hole];
+    const double toPoint = std::abs(of.depth - distanceFromEdge(project.panel, of.edge, place));
+    return NearHole{*hole, toPoint <= std::min(reach, of.depth / 2) ? HoleGrip::Point : HoleGrip::Whole};
+}
+
+double depthAt(const Project& project, Edge edge, Point place, double step, double hold) {
+    const double in = distanceFromEdge(project.panel, edge, place);
+    double depth = stepped(in, step);
+    double nearest = hold;
+    for (const Clamp& clamp : benchOf(project).clamps) {
+        const double away = std::abs(clamp.insert - in);
+        if (clamp.insert <= 0 || away > nearest) continue;
+        nearest = away;
+        depth = clamp.insert;
+    }
+    return blindDepth(project.panel, edge, depth);
+}
+
+Project withHoleDepth(const Project& project, std::size_t hole, double depth) {
+    Project next = project;
+    ClampHole& drilled = next.clampHoles.at(hole);
+    drilled.depth = blindDepth(project.panel, drilled.edge, depth);
+    return next;
+}
+
+std::vector<Point> holeOutline(const Panel& panel, const ClampHole& hole) {
+    const Point half = (hole.diameter / 2) * edgeHeading(hole.edge);
+    const Point mouth = markPlace(panel, {hole.edge, hole.at});
+    const Point deep = hole.depth * leftOf(edgeHeading(hole.edge));
+    return {mouth - half, mouth + half, mouth + half + deep, mouth - half + deep};
 }
 
 Project withHoleAt(const Project& project, std::size_t hole, Point place, double step) {
@@ -56,6 +113,12 @@ Project withHoleMoved(const Project& project, std::size_t hole, Point shift) {
     ClampHole& moved = next.clampHoles.at(hole);
     moved.at = std::clamp(moved.at + dot(shift, edgeHeading(moved.edge)), 0.0, edgeLength(project.panel, moved.edge));
     return next;
+}
+
+Project withHoleNudged(const Project& project, std::size_t hole, Point shift) {
+    const ClampHole& of = project.clampHoles.at(hole);
+    const double deeper = dot(shift, leftOf(edgeHeading(of.edge)));
+    return withHoleDepth(withHoleMoved(project, hole, shift), hole, of.depth + deeper);
 }
 
 }  // namespace kerfwall

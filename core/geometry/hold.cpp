@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/geometry/hold.h"
 
-#include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
 #include "core/geometry/mirror_image.h"
 
@@ -41,9 +40,7 @@ std::vector<std::pair<Point, Point>> holdRuns(const Panel& panel, const Solved& 
             break;
         case HoldOn::Mirror:
             addLine(runs, solved, hold.first);
-            if (const auto axis = mirrorAxis(panel, solved, hold.about)) {
-                if (const auto run = clipToPanel(panel, axis->on, axis->along)) runs.push_back(*run);
-            }
+            if (const auto axis = axisRun(panel, solved, hold.about)) runs.push_back(*axis);
             break;
     }
     return runs;

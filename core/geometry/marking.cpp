@@ -3,9 +3,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "core/geometry/clip.h"
+#include "core/geometry/face_seeds.h"
 #include "core/geometry/solve.h"
+#include "core/geometry/waste_click.h"
 
 namespace kerfwall {
 namespace {
@@ -37,16 +40,6 @@ bool borders(const Project& project, const Cutout& cutout, const Polygon& face) 
     return std::ranges::any_of(cutout.seeds, [&](Point seed) {
         return sharedBorder(face, facePolygon(project, seed)) >= kSharedBorder;
     });
-}
-
-std::string freshCutoutId(const Project& project) {
-    int number = 1;
-    const auto taken = [&] {
-        const std::string id = "cutout-" + std::to_string(number);
-        return std::ranges::any_of(project.cutouts, [&](const Cutout& cutout) { return cutout.id == id; });
-    };
-    while (taken()) ++number;
-    return "cutout-" + std::to_string(number);
 }
 
 /// Takes the face's seed out of the cutout that holds it; that cutout's id, "" where none does.
@@ -115,20 +108,6 @@ std::vector<Polygon> Carried::facesOf(Point seed) const {
     return faces;
 }
 
-bool isInFace(const Polygon& face, Point place) {
-    for (std::size_t i = 0; i < face.size(); ++i) {
-        if (cross(face[(i + 1) % face.size()] - face[i], place - face[i]) <= 0) return false;
-    }
-    return true;
-}
-
-/// The middle of a face, on a tenth of a millimetre where the face is wide enough: a number a person reads.
-Point seedOf(const Polygon& face) {
-    const Point centre = polygonCentre(face);
-    const Point tenth{std::round(centre.x * 10) / 10, std::round(centre.y * 10) / 10};
-    return isInFace(face, tenth) ? tenth : centre;
-}
-
 /// A face of the new layout and the cutout that claimed it first.
 struct Claim {
     Polygon face;
@@ -168,6 +147,12 @@ void joinToHeirs(std::vector<Cutout>& cutouts, const std::vector<std::size_t>& h
     }
 }
 
+/// True for a cutout that the change itself marked, or marked elsewhere: its seeds stand as they are.
+bool isMarkedAnew(const Project& before, const Cutout& cutout) {
+    const auto old = std::ranges::find(before.cutouts, cutout.id, &Cutout::id);
+    return old == before.cutouts.end() || old->seeds != cutout.seeds;
+}
+
 bool isSameLayout(const Project& before, const Project& after) {
     return before.lines == after.lines && before.panel == after.panel;
 }
@@ -178,6 +163,16 @@ std::vector<SolvedLine> linesOf(Project project) {
 }
 
 }  // namespace
+
+std::string freshCutoutId(const Project& project) {
+    int number = 1;
+    const auto taken = [&] {
+        const std::string id = "cutout-" + std::to_string(number);
+        return std::ranges::any_of(project.cutouts, [&](const Cutout& cutout) { return cutout.id == id; });
+    };
+    while (taken()) ++number;
+    return "cutout-" + std::to_string(number);
+}
 
 std::expected<Marking, NoMarking> markWaste(const Project& project, Point place, const std::string& joinTo) {
     const bool inside = place.x > 0 && place.x < project.panel.width && place.y > 0 && place.y < project.panel.height;
@@ -207,11 +202,17 @@ std::expected<Marking, NoMarking> markWaste(const Project& project, Point place,
 
 Project carryCutouts(const Project& before, const Solved& solvedBefore, Project after) {
     if (after.cutouts.empty() || isSameLayout(before, after)) return after;
-    const Carried carried(solvedBefore.lines, linesOf(after), after.panel);
+    const std::vector<SolvedLine> lines = linesOf(after);
+    const Carried carried(solvedBefore.lines, lines, after.panel);
     std::vector<Claim> claims;
     std::vector<std::size_t> heir(after.cutouts.size());
+    std::iota(heir.begin(), heir.end(), std::size_t{0});
     for (std::size_t i = 0; i < after.cutouts.size(); ++i) {
-        heir[i] = i;
+        if (!isMarkedAnew(before, after.cutouts[i])) continue;
+        for (const Point seed : after.cutouts[i].seeds) claims.push_back({faceRound(after.panel, lines, seed), i});
+    }
+    for (std::size_t i = 0; i < after.cutouts.size(); ++i) {
+        if (isMarkedAnew(before, after.cutouts[i])) continue;
         carrySeeds(carried, i, after.cutouts[i], claims, heir);
     }
     joinToHeirs(after.cutouts, heir);
@@ -224,6 +225,8 @@ std::vector<std::string> vanishedCutouts(const Project& before, const Solved& so
     if (before.cutouts.empty() || isSameLayout(before, after)) return gone;
     const Carried carried(solvedBefore.lines, linesOf(after), after.panel);
     for (const Cutout& cutout : before.cutouts) {
+        const auto now = std::ranges::find(after.cutouts, cutout.id, &Cutout::id);
+        if (now != after.cutouts.end() && now->seeds != cutout.seeds) continue;  // marked elsewhere
         const auto isGone = [&](Point seed) { return carried.facesOf(seed).empty(); };
         if (std::ranges::all_of(cutout.seeds, isGone)) gone.push_back(cutout.id);
     }

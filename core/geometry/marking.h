@@ -17,6 +17,9 @@ struct Marking {
     Marked what = Marked::Added;
 };
 
+/// The first of cutout-1, cutout-2, ... that the project does not hold.
+[[nodiscard]] std::string freshCutoutId(const Project& project);
+
 enum class NoMarking { NotOnPanel, OnALine };
 
 /// The project with the waste mark of the face at `place` turned round. A face that is marked is marked no more.
@@ -29,7 +32,8 @@ enum class NoMarking { NotOnPanel, OnALine };
 /// `after` with its cutouts' seeds put back inside the faces they marked in `before`: moved with their lines,
 /// one seed in each half where a new line crosses a face, one cutout where a line between two is gone. A face
 /// that has vanished is marked no more, and a cutout with no face left goes.
-/// Requires  after's cutouts are before's (lines and panel may differ).
+/// Cutouts with seeds of their own, new ones or ones that `after` marks elsewhere, keep them; what runs into them joins.
+/// Requires  all other cutouts of `after` are before's (lines and panel may differ).
 [[nodiscard]] Project carryCutouts(const Project& before, const Solved& solvedBefore, Project after);
 
 /// The ids of `before`'s cutouts of which `after`'s lines leave no face.

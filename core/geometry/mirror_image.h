@@ -2,24 +2,20 @@
 #pragma once
 
 #include <optional>
+#include <utility>
 #include <variant>
 
+#include "core/geometry/motion.h"
 #include "core/geometry/solved.h"
 
 namespace kerfwall {
 
-/// A straight line to mirror about.
-struct MirrorAxis {
-    Point on;
-    Point along;  ///< unit
-};
+/// The mirroring about a centre line of the panel or a line; none where that line is in trouble or not there.
+[[nodiscard]] std::optional<Motion> mirroring(const Panel& panel, const Solved& solved, const std::variant<Centre, LineId>& about);
 
-/// The axis a mirror image is laid about; none where it is a line that is not on the panel.
-[[nodiscard]] std::optional<MirrorAxis> mirrorAxis(const Panel& panel, const Solved& solved,
-                                                   const std::variant<Centre, LineId>& about);
-
-/// The mirror image of a place.
-[[nodiscard]] Point mirrored(const MirrorAxis& axis, Point place);
+/// The run over the panel of what is mirrored about; none as above.
+[[nodiscard]] std::optional<std::pair<Point, Point>> axisRun(const Panel& panel, const Solved& solved,
+                                                             const std::variant<Centre, LineId>& about);
 
 /// A mirror image that two places lie on.
 struct NearImage {

@@ -7,6 +7,7 @@
 #include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
 #include "core/geometry/mirror_image.h"
+#include "core/geometry/motion.h"
 #include "core/geometry/whole_step.h"
 
 namespace kerfwall {
@@ -99,10 +100,10 @@ void Move::marks(LayoutLine& line, ByMarks place, const SolvedLine& run) const {
 void Move::mirror(const ByMirror& place, int depth) {
     LayoutLine* original = lineIn(project, place.of);
     if (!original) return;
-    const auto axis = mirrorAxis(project.panel, solved, place.about);
-    if (!axis) return;
-    grabbed = mirrored(*axis, grabbed);
-    now = mirrored(*axis, now);
+    const auto motion = mirroring(project.panel, solved, place.about);
+    if (!motion) return;
+    grabbed = moved(*motion, grabbed);
+    now = moved(*motion, now);
     (*this)(*original, depth + 1);
 }
 
@@ -134,17 +135,6 @@ bool isLaidFrom(const Place& place, const LineId& id) {
     return false;
 }
 
-/// The same run laid from the panel's edges.
-Place laidAnew(const Panel& panel, Point from, Point to) {
-    const Point heading = unit(to - from);
-    for (const Edge edge : {panel.referenceEdge, squareEdge(panel)}) {
-        if (std::abs(cross(heading, edgeHeading(edge))) < kAlongEdge) {
-            return ByOffset{edge, distanceFromEdge(panel, edge, from)};
-        }
-    }
-    return ByMarks{nearestMark(panel, from), nearestMark(panel, to)};
-}
-
 void dropReferences(Project& project, const LineId& id) {
     for (Cutout& cutout : project.cutouts) {
         std::erase_if(cutout.corners, [&](const BoredCorner& c) { return c.first == id || c.second == id; });
@@ -158,6 +148,21 @@ void dropReferences(Project& project, const LineId& id) {
 
 }  // namespace
 
+Place laidFromEdges(const Panel& panel, Point from, Point to) {
+    const Point heading = unit(to - from);
+    for (const Edge edge : {panel.referenceEdge, squareEdge(panel)}) {
+        if (std::abs(cross(heading, edgeHeading(edge))) < kAlongEdge) {
+            return ByOffset{edge, tidied(distanceFromEdge(panel, edge, from))};
+        }
+    }
+    const auto clipped = clipToPanel(panel, from, heading).value_or(std::pair{from, to});
+    EdgeMark a = nearestMark(panel, clipped.first), b = nearestMark(panel, clipped.second);
+    if (a.edge == b.edge) return ByPoints{tidied(from), tidied(to)};
+    a.at = tidied(a.at);
+    b.at = tidied(b.at);
+    return ByMarks{a, b};
+}
+
 Project moveLine(const Project& project, const Solved& solved, const LineId& id, Grip grip, Point grabbed, Point now,
                  double step) {
     Project moved = project;
@@ -170,7 +175,7 @@ Project withoutLine(const Project& project, const Solved& solved, const LineId& 
     Project rest = project;
     for (LayoutLine& line : rest.lines) {
         const SolvedLine* run = findLine(solved, line.id);
-        if (run && isLaidFrom(line.place, id)) line.place = laidAnew(project.panel, run->from, run->to);
+        if (run && isLaidFrom(line.place, id)) line.place = laidFromEdges(project.panel, run->from, run->to);
     }
     std::erase_if(rest.lines, [&](const LayoutLine& line) {
         return line.id == id || (isLaidFrom(line.place, id) && !findLine(solved, line.id));

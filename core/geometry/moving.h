@@ -16,6 +16,10 @@ enum class Grip { Whole, From, To };
 [[nodiscard]] Project moveLine(const Project& project, const Solved& solved, const LineId& id, Grip grip,
                                Point grabbed, Point now, double step);
 
+/// A run laid from the panel's edges: parallel to the reference edge or the edge square to it by a distance, else from
+/// one edge mark to another. Numbers to the nanometre. Requires  from and to are two places.
+[[nodiscard]] Place laidFromEdges(const Panel& panel, Point from, Point to);
+
 /// The project without that line. Lines laid from it stay where they are, laid anew from the panel's edges;
 /// bored corners, fences and measures that named it go with it.
 [[nodiscard]] Project withoutLine(const Project& project, const Solved& solved, const LineId& id);

@@ -6,6 +6,7 @@
 #include "core/geometry/edge_name.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
+#include "core/shop/hole_wood.h"
 #include "core/shop/kerf_over_hole.h"
 #include "core/shop/limits.h"
 #include "core/shop/panel_edges.h"
@@ -25,42 +26,35 @@ Finding about(const Project& project, std::size_t index, const char* code, Sever
 }
 
 std::string holeName(const Project& project, std::size_t index) {
-    const ClampHole& hole = project.clampHoles[index];
-    const std::string name = hole.id.empty() ? std::to_string(index + 1) : hole.id;
-    return "Clamp hole " + name + " (" + std::string(edgeName(hole.edge)) + " edge)";
+    return "Clamp hole " + holeNumber(project, index) + " (" +
+           std::string(edgeName(project.clampHoles[index].edge)) + " edge)";
 }
 
 // --- hole-through -------------------------------------------------------------------------------
 
+// From the drill's point to the nearest opening, or to the opposite edge where that is no farther.
+WoodLeft leastAhead(const Project& project, const Solved& solved, std::size_t index) {
+    const std::vector<WoodLeft> all = woodRound(project, solved, index);
+    const WoodLeft* least = &all.back();
+    for (const WoodLeft& wood : all) {
+        if (wood.at == WoodAt::AheadCutout && wood.left < least->left) least = &wood;
+    }
+    return *least;
+}
+
 std::optional<Finding> through(const Project& project, const Solved& solved, std::size_t index) {
     const ClampHole& hole = project.clampHoles[index];
-    const OutlinePiece axis = axisOf(project.panel, hole);
-    const double across =
-        hole.edge == Edge::Left || hole.edge == Edge::Right ? project.panel.width : project.panel.height;
-    double ahead = std::max(0.0, across - hole.depth);
-    std::string what = "the opposite edge";
-    std::string cutoutId;
-    for (const SolvedCutout& cutout : solved.cutouts) {
-        const auto run = gapBetween(axis, cutout.opening);
-        const auto point = gapBetween(straight(axis.to, axis.to), cutout.opening);
-        if (!run || !point) {
-            continue;
-        }
-        const bool into = run->distance == 0 || isInside(cutout.opening, axis.to);
-        const double left = into ? 0 : point->distance;
-        if (left < ahead) {
-            ahead = left;
-            what = "cutout " + cutout.id;
-            cutoutId = cutout.id;
-        }
-    }
+    const WoodLeft least = leastAhead(project, solved, index);
+    const double ahead = least.left;
+    const bool toCutout = least.at == WoodAt::AheadCutout;
+    const std::string what = toCutout ? "cutout " + least.what : "the opposite edge";
     const LimitPair limits = limitsOf("hole-through", project);
     const auto crossed = crossedBelow(ahead, limits);
     if (!crossed) {
         return std::nullopt;
     }
     Finding finding = about(project, index, "hole-through", crossed->severity);
-    finding.cutout = cutoutId;
+    finding.cutout = toCutout ? least.what : "";
     finding.value = ahead;
     finding.limit = crossed->limit;
     const double wish = std::max(limits.care.value_or(0), limits.stop.value_or(0));
@@ -130,7 +124,7 @@ std::optional<Finding> kerfed(const Project& project, const Solved& solved, std:
     finding.limit = begins;
     finding.text = "The kerf of " + listText(finding.lines) + ", " +
                    lengthWords(project, first.kerf->depth) + " deep, runs into clamp hole " +
-                   (hole.id.empty() ? std::to_string(index + 1) : hole.id) + ", which begins " +
+                   holeNumber(project, index) + ", which begins " +
                    lengthWords(project, begins) + " below the layout face. " +
                    kerfRemedy(project, hole, first, depthOf(first));
     return finding;
@@ -140,79 +134,41 @@ std::optional<Finding> kerfed(const Project& project, const Solved& solved, std:
 
 struct Wood {
     double left = 0;
-    std::string where;  // "above", "below", "beside ..."
+    std::string where;  // "above it", "beside ..."
     bool overOrUnder = false;
 };
 
-void keepLess(Wood& least, const Wood& other) {
-    if (other.left < least.left) {
-        least = other;
+std::string whereText(const WoodLeft& wood) {
+    switch (wood.at) {
+        case WoodAt::Above: return "above it";
+        case WoodAt::Below: return "below it";
+        case WoodAt::EdgeStart: return "beside it at the edge's start";
+        case WoodAt::EdgeEnd: return "beside it at the edge's end";
+        case WoodAt::UnderKerf: return "between it and the kerf of " + wood.what;
+        case WoodAt::BesideCutout: return "between it and cutout " + wood.what;
+        case WoodAt::BesideHole: return "between it and clamp hole " + wood.what;
+        case WoodAt::AheadCutout:
+        case WoodAt::AheadEdge: break;  // no walls of the hole
     }
+    return {};
 }
 
-// A kerf over the hole that does not reach it takes from the wood above.
-void keepUnderKerfs(Wood& least, const Project& project, const Solved& solved, const ClampHole& hole) {
-    const double begins = heightOf(project.panel, hole) - hole.diameter / 2;
-    for (const SolvedLine& line : solved.lines) {
-        for (const Kerf& kerf : line.kerfs) {
-            if (kerf.depth <= begins + kOnLimit &&
-                crossesHole(project.panel, hole, hole.depth, {&line, &kerf, hole.diameter})) {
-                keepLess(least, {begins - kerf.depth, "between it and the kerf of " + line.id, false});
-            }
-        }
-    }
-}
-
-// A place on the axis that is not the drill's point: there the hole has its flank around it.
-bool isBeforePoint(const OutlinePiece& axis, Point place) { return distance(place, axis.to) > kOnLimit; }
-
-void keepBesideOpenings(Wood& least, const Project& project, const Solved& solved, const ClampHole& hole) {
-    const OutlinePiece axis = axisOf(project.panel, hole);
-    for (const SolvedCutout& cutout : solved.cutouts) {
-        const auto gap = gapBetween(axis, cutout.opening);
-        // One that the axis runs into, or that lies ahead of the point, is hole-through's.
-        if (gap && gap->distance > 0 && isBeforePoint(axis, gap->first)) {
-            keepLess(least, {gap->distance - hole.diameter / 2, "between it and cutout " + cutout.id, false});
-        }
-    }
-}
-
-void keepBesideHoles(Wood& least, const Project& project, std::size_t index) {
-    const ClampHole& hole = project.clampHoles[index];
-    const OutlinePiece axis = axisOf(project.panel, hole);
-    for (std::size_t i = 0; i < project.clampHoles.size(); ++i) {
-        const ClampHole& other = project.clampHoles[i];
-        if (i == index || other.depth <= 0) {
-            continue;
-        }
-        const OutlinePiece otherAxis = axisOf(project.panel, other);
-        const Gap gap = gapBetween(axis, otherAxis);
-        const double apart =
-            std::hypot(gap.distance, heightOf(project.panel, hole) - heightOf(project.panel, other));
-        const std::string name = other.id.empty() ? std::to_string(i + 1) : other.id;
-        const double flanks = (isBeforePoint(axis, gap.first) ? hole.diameter / 2 : 0) +
-                              (isBeforePoint(otherAxis, gap.second) ? other.diameter / 2 : 0);
-        keepLess(least, {apart - flanks, "between it and clamp hole " + name, false});
-    }
+// What lies ahead of the point is hole-through's to say, a kerf that runs into the hole hole-kerf's.
+bool isWall(const WoodLeft& wood) {
+    if (wood.at == WoodAt::AheadCutout || wood.at == WoodAt::AheadEdge) return false;
+    return wood.at != WoodAt::UnderKerf || wood.left >= -kOnLimit;
 }
 
 Wood leastWood(const Project& project, const Solved& solved, std::size_t index) {
-    const ClampHole& hole = project.clampHoles[index];
-    const double radius = hole.diameter / 2;
-    const double height = heightOf(project.panel, hole);
-    const OutlinePiece edge = edgePiece(project.panel, hole.edge);
-    Wood least{height - radius, "above it", true};
-    const double below = project.panel.thickness - height - radius;
-    if (std::abs(below - least.left) < kOnLimit) {
-        least.where = "above and below it";
+    const std::vector<WoodLeft> all = woodRound(project, solved, index);
+    const WoodLeft* least = nullptr;
+    for (const WoodLeft& wood : all) {
+        if (isWall(wood) && (!least || wood.left < least->left)) least = &wood;
     }
-    keepLess(least, {below, "below it", true});
-    keepLess(least, {hole.at - radius, "beside it at the edge's start", false});
-    keepLess(least, {length(edge.to - edge.from) - hole.at - radius, "beside it at the edge's end", false});
-    keepUnderKerfs(least, project, solved, hole);
-    keepBesideOpenings(least, project, solved, hole);
-    keepBesideHoles(least, project, index);
-    return least;
+    const bool overOrUnder = least->at == WoodAt::Above || least->at == WoodAt::Below;
+    const auto below = std::ranges::find(all, WoodAt::Below, &WoodLeft::at);
+    const bool both = overOrUnder && std::abs(below->left - all.front().left) < kOnLimit;
+    return {least->left, both ? "above and below it" : whereText(*least), overOrUnder};
 }
 
 std::string wallRemedy(const Project& project, const ClampHole& hole, const Wood& wood, double wish) {

@@ -31,4 +31,24 @@ inline Project gridOfFour() {
     return project;
 }
 
+/// Lines A y 90, B y 146, C x 110, D x 290, the window between them marked, a clamp hole from the bottom at x 60
+/// (5 x 40) and a fence along the bottom over x 310 to 380, y 20 to 35.
+inline Project sheetOfThings() {
+    Project project = gridOfFour();
+    project.cutouts.push_back({"window", {{200, 118}}, {}, {}, {}});
+    ClampHole& hole = project.clampHoles.emplace_back();
+    hole.edge = Edge::Bottom;
+    hole.at = 60;
+    hole.diameter = 5;
+    hole.depth = 40;
+    Fence& fence = project.fences.emplace_back();
+    fence.along = Edge::Bottom;
+    fence.offset = 20;
+    fence.from = 310;
+    fence.to = 380;
+    fence.width = 15;
+    fence.height = 10;
+    return project;
+}
+
 }  // namespace kerfwall

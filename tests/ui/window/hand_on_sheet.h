@@ -41,7 +41,12 @@ protected:
     void press(Point place, Qt::KeyboardModifiers keys = Qt::NoModifier) {
         QTest::mousePress(&m_window.plan(), Qt::LeftButton, keys, pixel(place));
     }
-    void moveTo(Point place) { QTest::mouseMove(&m_window.plan(), pixel(place)); }
+    void moveTo(Point place) {
+        // A cursor that an earlier test left there would not move, and nobody would hear of it.
+        const QPoint global = m_window.plan().mapToGlobal(pixel(place));
+        if (QCursor::pos() == global) QCursor::setPos(global + QPoint(1, 1));
+        QTest::mouseMove(&m_window.plan(), pixel(place));
+    }
     void release(Point place, Qt::KeyboardModifiers keys = Qt::NoModifier) {
         QTest::mouseRelease(&m_window.plan(), Qt::LeftButton, keys, pixel(place));
     }

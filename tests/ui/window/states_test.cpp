@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every state of the sheet, reached by hand in light and dark, in millimetres and inches, at the smallest window. No
+// text may be cut off in any. With KERFWALL_PICTURES=<folder> each leaves its picture there (tests/pictures.sh), at the
+// size KERFWALL_PICTURE_SIZE=<width>x<height>.
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QMenu>
+#include <QMenuBar>
+#include <QPainter>
+
+#include "tests/ui/window/hand_on_sheet.h"
+#include "ui/card_row.h"
+#include "ui/notice_bar.h"
+
+namespace kerfwall {
+namespace {
+
+class StatesOfTheSheet;
+
+struct State {
+    const char* name;
+    void (StatesOfTheSheet::*reach)();
+};
+
+class StatesOfTheSheet : public HandOnSheet, public testing::WithParamInterface<State> {
+protected:
+    void SetUp() override {
+        HandOnSheet::SetUp();
+        const QStringList size = qEnvironmentVariable("KERFWALL_PICTURE_SIZE", QStringLiteral("1024x680")).split(QLatin1Char('x'));
+        m_window.resize(size.value(0).toInt(), size.value(1).toInt());
+    }
+    void TearDown() override { wear(*qApp, Look::Light); }
+
+    void openSample(const char* name) {
+        m_window.openFile(QStringLiteral(KERFWALL_SAMPLES "/") + QString::fromLatin1(name));
+    }
+    void layWindow() {
+        layRectangle();
+        m_window.chooseTool(MainWindow::WasteAt);
+        click({200, 118});
+        ASSERT_EQ(project().cutouts.size(), 1U);
+    }
+    CardRow* rowWith(const char* word) {
+        for (CardRow* row : m_window.findChildren<CardRow*>()) {
+            if (row->isVisible() && row->accessibleName().contains(QString::fromLatin1(word))) return row;
+        }
+        return nullptr;
+    }
+    void openMenu(int index) {
+        auto* bar = m_window.findChild<QMenuBar*>();
+        bar->setActiveAction(bar->actions().at(index));
+    }
+
+public:
+    void emptySheet() {}
+    void panelForm() { key(Qt::Key_F6); }
+    void useForm() { key(Qt::Key_F7); }
+    void wantedForm() { key(Qt::Key_F8); }
+    void layingADrag() {
+        layRectangle();
+        press({0, 196});
+        moveTo({200, 200});
+        moveTo({400, 203});
+        EXPECT_EQ(m_window.session().solved().lines.size(), 5U);
+    }
+    void aLineIsLaid() { drag({0, 90}, {400, 90}); }
+    void aLineIsRefused() { drag({20, 0}, {200, 0}); }
+    void overAFace() {
+        layRectangle();
+        m_window.chooseTool(MainWindow::WasteAt);
+        moveTo({200, 118});
+    }
+    void wasteIsMarked() { layWindow(); }
+    void overACorner() {
+        layWindow();
+        m_window.chooseTool(MainWindow::BoreAt);
+        moveTo({111, 91});
+    }
+    void aCornerIsBored() {
+        layWindow();
+        m_window.chooseTool(MainWindow::BoreAt);
+        click({111, 91});
+        EXPECT_EQ(project().cutouts.front().corners.size(), 1U);
+    }
+    void aClampHoleIsDragged() {
+        layWindow();
+        m_window.chooseTool(MainWindow::ClampAt);
+        press({1, 120});
+        moveTo({1, 60});
+    }
+    void aLineIsPicked() {
+        layWindow();
+        m_window.chooseTool(MainWindow::PickAt);
+        click({350, 90});
+        EXPECT_EQ(m_window.selection().line(), "A");
+    }
+    void theCutIsMoved() {
+        layWindow();
+        m_window.chooseTool(MainWindow::CutAt);
+        drag({200, 125}, {200, 100});
+    }
+    void crateEnd() { openSample("crate_end.kerfwall"); }
+    void benchLeg() { openSample("bench_leg.kerfwall"); }
+    void pennant() { openSample("stall_pennant.kerfwall"); }
+    void roundWindow() { openSample("round_window.kerfwall"); }
+    void manyFindings() { openSample("mind_these.kerfwall"); }
+    void aFindingIsOpen() {
+        openSample("mind_these.kerfwall");
+        QTest::qWait(50);
+        CardRow* row = rowWith("line");
+        ASSERT_TRUE(row);
+        QTest::mouseClick(row, Qt::LeftButton);
+        EXPECT_TRUE(row->isChosen());
+    }
+    void aStepIsOpen() {
+        openSample("crate_end.kerfwall");
+        QTest::qWait(50);
+        CardRow* row = rowWith("Rip fence");
+        ASSERT_TRUE(row);
+        QTest::mouseClick(row, Qt::LeftButton);
+        EXPECT_TRUE(row->isChosen());
+    }
+    void aFileIsRefused() {
+        m_window.openFile(file("no_such.kerfwall"));
+        EXPECT_FALSE(m_window.notice().sentence().isEmpty());
+    }
+    void zoomedIn() {
+        openSample("crate_end.kerfwall");
+        m_window.plan().zoomAbout(6, pixel({139, 102}));
+    }
+};
+
+constexpr State kStates[] = {
+    {"empty_sheet", &StatesOfTheSheet::emptySheet},
+    {"panel_form", &StatesOfTheSheet::panelForm},
+    {"use_form", &StatesOfTheSheet::useForm},
+    {"wanted_form", &StatesOfTheSheet::wantedForm},
+    {"laying_a_drag", &StatesOfTheSheet::layingADrag},
+    {"a_line_is_laid", &StatesOfTheSheet::aLineIsLaid},
+    {"a_line_is_refused", &StatesOfTheSheet::aLineIsRefused},
+    {"over_a_face", &StatesOfTheSheet::overAFace},
+    {"waste_is_marked", &StatesOfTheSheet::wasteIsMarked},
+    {"over_a_corner", &StatesOfTheSheet::overACorner},
+    {"a_corner_is_bored", &StatesOfTheSheet::aCornerIsBored},
+    {"a_clamp_hole_is_dragged", &StatesOfTheSheet::aClampHoleIsDragged},
+    {"a_line_is_picked", &StatesOfTheSheet::aLineIsPicked},
+    {"the_cut_is_moved", &StatesOfTheSheet::theCutIsMoved},
+    {"crate_end", &StatesOfTheSheet::crateEnd},
+    {"bench_leg", &StatesOfTheSheet::benchLeg},
+    {"pennant", &StatesOfTheSheet::pennant},
+    {"round_window", &StatesOfTheSheet::roundWindow},
+    {"many_findings", &StatesOfTheSheet::manyFindings},
+    {"a_finding_is_open", &StatesOfTheSheet::aFindingIsOpen},
+    {"a_step_is_open", &StatesOfTheSheet::aStepIsOpen},
+    {"a_file_is_refused", &StatesOfTheSheet::aFileIsRefused},
+    {"zoomed_in", &StatesOfTheSheet::zoomedIn},
+};
+
+void PrintTo(const State& state, std::ostream* out) { *out << state.name; }
+
+bool isCutOff(const QWidget& widget) {
+    const QSize needed = widget.hasHeightForWidth() ? QSize(0, widget.heightForWidth(widget.width())) : widget.minimumSizeHint();
+    return widget.width() < needed.width() || widget.height() < needed.height();
+}
+
+/// The first words on the sheet that have not the room they need; "" for none.
+QString cutOffWords(const QWidget& window) {
+    for (const QWidget* widget : window.findChildren<QWidget*>()) {
+        const auto* label = qobject_cast<const QLabel*>(widget);
+        const auto* button = qobject_cast<const QAbstractButton*>(widget);
+        if ((label || button) && widget->isVisible() && isCutOff(*widget)) return label ? label->text() : button->text();
+    }
+    return {};
+}
+
+void takePicture(MainWindow& window, const std::string& name) {
+    const QString folder = qEnvironmentVariable("KERFWALL_PICTURES");
+    if (folder.isEmpty()) return;
+    QPixmap picture = window.grab();
+    if (QWidget* menu = QApplication::activePopupWidget()) {
+        QPainter painter(&picture);
+        painter.drawPixmap(window.mapFromGlobal(menu->pos()), menu->grab());
+    }
+    ASSERT_TRUE(picture.save(QStringLiteral("%1/%2.png").arg(folder, QString::fromStdString(name))));
+}
+
+TEST_P(StatesOfTheSheet, ShowsWholeTexts) {
+    (this->*GetParam().reach)();
+    for (const Look look : {Look::Light, Look::Dark}) {
+        m_window.setLook(look);
+        for (const bool inches : {false, true}) {
+            Session& session = m_window.session();
+            if (!session.isInHand() && (session.project().units == Units::Inches) != inches) {
+                QTest::mouseClick(m_window.findChild<QAbstractButton*>(QStringLiteral("units")), Qt::LeftButton);
+            }
+            QTest::qWait(30);
+            const std::string name = std::string(GetParam().name) + (look == Look::Dark ? "_dark" : "_light") + (inches ? "_inch" : "_mm");
+            EXPECT_TRUE(QTest::qWaitFor([this] { return cutOffWords(m_window).isEmpty(); }))
+                << name << ": \"" << cutOffWords(m_window).toStdString() << '"';
+            takePicture(m_window, name);
+        }
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Each, StatesOfTheSheet, testing::ValuesIn(kStates),
+                         [](const auto& each) { return std::string(each.param.name); });
+
+}  // namespace
+}  // namespace kerfwall
