@@ -32,13 +32,6 @@ bool hasSideOnEdge(const Panel& panel, const std::vector<Point>& face) {
 
 }  // namespace
 
-bool isInFace(const std::vector<Point>& face, Point place) {
-    for (std::size_t i = 0; i < face.size(); ++i) {
-        if (cross(face[(i + 1) % face.size()] - face[i], place - face[i]) <= 0) return false;
-    }
-    return !face.empty();
-}
-
 std::expected<WasteClick, NoMarking> wasteClickAt(const Project& project, Point place, const std::string& joinTo) {
     const auto marking = markWaste(project, place, joinTo);
     if (!marking) return std::unexpected(marking.error());

@@ -28,7 +28,4 @@ struct WasteClick {
 [[nodiscard]] std::expected<WasteClick, NoMarking> wasteClickAt(const Project& project, Point place,
                                                                 const std::string& joinTo);
 
-/// True strictly inside a convex polygon that runs anticlockwise.
-[[nodiscard]] bool isInFace(const std::vector<Point>& face, Point place);
-
 }  // namespace kerfwall
