@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/waste_tool.h"
 
+#include "core/geometry/face_seeds.h"
 #include "ui/selection.h"
 #include "ui/session.h"
 #include "ui/wording.h"

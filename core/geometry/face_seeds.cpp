@@ -30,7 +30,7 @@ bool isInFace(const Polygon& face, Point place) {
     for (std::size_t i = 0; i < face.size(); ++i) {
         if (cross(face[(i + 1) % face.size()] - face[i], place - face[i]) <= 0) return false;
     }
-    return true;
+    return !face.empty();
 }
 
 Point seedOf(const Polygon& face) {
