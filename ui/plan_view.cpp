@@ -259,7 +259,7 @@ bool PlanView::growWithKeys(QKeyEvent* event) {
 
 /// Tab goes from thing to thing, or from one thing of the tool's to the next, and on to the next widget after the last.
 bool PlanView::focusNextPrevChild(bool next) {
-    if (m_tool && m_tool->isBusy()) {
+    if (m_tool && m_tool->entry().staysAmongFields) {
         Q_EMIT fieldAsked();
         return true;
     }
