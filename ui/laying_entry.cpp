@@ -6,6 +6,7 @@
 #include "ui/laying_tool.h"
 #include "ui/line_entry.h"
 #include "ui/session.h"
+#include "ui/trouble_text.h"
 #include "ui/wording.h"
 
 namespace kerfwall {
@@ -66,6 +67,11 @@ EntryState LayingTool::lastEntry() const {
     EntryState state;
     state.fields = lineFields(m_session.project(), m_last);
     const QString id = QString::fromStdString(m_last);
+    const QString trouble = troubleText(m_session.solved(), m_last);
+    if (!trouble.isEmpty()) {
+        state.sentence = trouble;
+        return state;
+    }
     state.sentence = takesNumbers()
                          ? tr("Line %1 is laid. Numbers typed now set it; Enter or Esc: it is done, and number keys take tools. Or drag the next line.").arg(id)
                          : tr("Line %1 is laid. Drag the next line.").arg(id);

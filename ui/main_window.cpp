@@ -18,6 +18,7 @@
 #include "ui/header_line.h"
 #include "ui/job_card.h"
 #include "ui/laying_tool.h"
+#include "ui/line_form.h"
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
 #include "ui/picked_text.h"
@@ -82,6 +83,7 @@ void MainWindow::layOut() {
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
     m_wantedForm = new WantedForm(m_session, m_card->widget());
+    m_lineForm = new LineForm(m_session, m_selection, m_card->widget());
     m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
     m_start->setObjectName(QStringLiteral("beginWanted"));
     auto* onPlan = new QVBoxLayout(m_plan);
@@ -129,6 +131,7 @@ void MainWindow::connectHand() {
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
     for (SheetForm* form : {m_panelForm, m_useForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_lineForm, &LineForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
     connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
     connect(&m_selection, &Selection::changed, this, [this] {
@@ -214,6 +217,13 @@ void MainWindow::layWantedForm() {
     m_session.commit();
     m_card->layForm(m_wantedForm);
     m_wantedForm->focusFirst();
+    refreshStart();
+}
+
+void MainWindow::layLineForm() {
+    m_session.commit();
+    m_card->layForm(m_lineForm);
+    m_lineForm->focusFirst();
     refreshStart();
 }
 

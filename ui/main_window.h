@@ -19,6 +19,7 @@ namespace kerfwall {
 class EntryLine;
 class HeaderLine;
 class JobCard;
+class LineForm;
 class NoticeBar;
 class PlanView;
 class SheetForm;
@@ -71,6 +72,7 @@ private:
     void switchUnits();
     void layForm(SheetForm* form);
     void layWantedForm();
+    void layLineForm();
     void layNoForm();
     void refreshStart();
     void tellKeys();
@@ -100,6 +102,7 @@ private:
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
+    LineForm* m_lineForm = nullptr;
     QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;

@@ -10,6 +10,7 @@
 #include "ui/picked_text.h"
 #include "ui/selection.h"
 #include "ui/session.h"
+#include "ui/trouble_text.h"
 
 namespace kerfwall {
 
@@ -129,6 +130,8 @@ QString PickTool::sentence() const {
         return tr("Click a line, a clamp hole, a fence or a cutout to pick it; drag a band over several. Tab goes from one to the next, Ctrl+A takes all.");
     }
     if (picked.count() > 1) return tr("%1 are picked. Shift and a click adds one or takes it out. Del takes them away.").arg(pickedText(picked));
+    const QString trouble = troubleText(m_session.solved(), m_selection.line());
+    if (!trouble.isEmpty()) return tr("%1 Drag it, press Enter to type where it lies, or Del takes it away.").arg(trouble);
     if (!picked.cutouts.empty()) return tr("Picked: %1. Del marks it waste no more.").arg(pickedText(picked));
     if (!isMovable()) return tr("Picked: %1. Del takes it away.").arg(pickedText(picked));
     return tr("Picked: %1. Drag it, nudge it with the arrow keys, or press Enter to type where it lies. Del takes it away.").arg(pickedText(picked));

@@ -41,6 +41,7 @@ void PlanView::paintEvent(QPaintEvent*) {
     paintProjection(painter);
     PlanLayers layers = m_layers;
     layers.markScale = m_scale.markScale();
+    layers.strays = true;
     const Drawing drawing = planDrawing(m_session.project(), m_session.solved(), m_session.findings(), layers);
     paintOnScreen(painter, drawing, m_scale);
     paintCut(painter);
@@ -115,10 +116,10 @@ void PlanView::paintPicked(QPainter& painter) const {
     const Project& project = m_session.project();
     painter.setBrush(Qt::NoBrush);
     const auto bold = [&](const LineId& id, const QColor& colour) {
-        const SolvedLine* line = findLine(m_session.solved(), id);
+        const auto line = runOf(m_session.solved(), id);
         if (!line) return;
         painter.setPen(QPen(colour, 2.5));
-        painter.drawLine(m_scale.toScreen(line->from), m_scale.toScreen(line->to));
+        painter.drawLine(m_scale.toScreen(line->first), m_scale.toScreen(line->second));
     };
     for (const LineId& id : m_pointedOut) bold(id, drawingColours().work);
     const Picked& picked = m_selection.picked();

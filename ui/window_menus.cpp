@@ -21,6 +21,8 @@ constexpr double kZoomStep = 1.25;
 void MainWindow::makeMenus() {
     makeFileMenu();
     makeEditMenu();
+    QMenu* line = m_header->menus()->addMenu(tr("&Line"));
+    line->addAction(tr("&How it was laid, its name, its saw"), QKeySequence(Qt::Key_F5), this, &MainWindow::layLineForm);
     QMenu* panel = m_header->menus()->addMenu(tr("&Panel"));
     panel->addAction(tr("&Size, thickness, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
     panel->addAction(tr("A &window from the size wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
@@ -99,7 +101,7 @@ void MainWindow::makeViewMenu() {
 void MainWindow::tellKeys() {
     m_notice->tell(tr("1 to 6 take a tool; with Ctrl also while numbers go to a line in hand or just laid. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
-                      "Ctrl with the wheel, + or − zooms, Ctrl+0 shows the whole panel. F6 opens the panel, F7 the bits, F8 the size wanted."));
+                      "Ctrl with the wheel, + or − zooms, Ctrl+0 shows the whole panel. F5 shows how a line was laid, F6 opens the panel, F7 the bits, F8 the size wanted."));
 }
 
 }  // namespace kerfwall
