@@ -154,4 +154,21 @@ void EntryLine::focusFirstField() {
     }
 }
 
+QWidget* EntryLine::widgetAt(int index) const {
+    const Slot& slot = m_slots.at(static_cast<std::size_t>(index));
+    if (slot.choice->isHidden()) return slot.field;
+    return slot.choice;
+}
+
+/// While something is in hand Tab goes round among the fields, so that it stays in hand.
+bool EntryLine::focusNextPrevChild(bool next) {
+    const int count = static_cast<int>(m_state.fields.size());
+    if (!m_state.staysAmongFields || count == 0) return QWidget::focusNextPrevChild(next);
+    int here = 0;
+    while (here < count && !widgetAt(here)->hasFocus()) ++here;
+    if (here == count) return QWidget::focusNextPrevChild(next);
+    widgetAt((here + (next ? 1 : count - 1)) % count)->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+    return true;
+}
+
 }  // namespace kerfwall

@@ -39,6 +39,7 @@ Q_SIGNALS:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
 
 private:
     static constexpr int kMostFields = 4;
@@ -47,6 +48,7 @@ private:
         LengthField* field = nullptr;
         QComboBox* choice = nullptr;
     };
+    QWidget* widgetAt(int index) const;
     void keepHeight();
     void makeSlot(int index);
     void showField(int index, Units units, bool sameKind);

@@ -23,6 +23,7 @@ struct EntryField {
 struct EntryState {
     std::vector<EntryField> fields;
     QString sentence;
+    bool staysAmongFields = false;  ///< Tab goes round among the fields: something is in hand
     bool operator==(const EntryState&) const = default;
 };
 

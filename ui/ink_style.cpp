@@ -32,6 +32,10 @@ LineType lineType(Ink ink, const Palette& palette) {
             return {palette.ink, true, {}};
         case Ink::FootLine:
             return {palette.ink, false, kLongDashDot};
+        case Ink::BackLine:
+            return {palette.ink, false, kDashed};
+        case Ink::StrayLine:
+            return {palette.stop, false, kDotted};
         case Ink::KerfBand:
             return {palette.faint, false, kShortDashed};
         case Ink::RunOut:

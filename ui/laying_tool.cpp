@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// What the hand does with it; what it shows in the entry line stands in laying_entry.cpp.
 #include "ui/laying_tool.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "core/geometry/edge_place.h"
 #include "core/geometry/typed_line.h"
+#include "ui/hold_words.h"
 #include "ui/line_entry.h"
 #include "ui/selection.h"
 #include "ui/session.h"
-#include "ui/wording.h"
 
 namespace kerfwall {
 
@@ -21,6 +21,7 @@ void LayingTool::press(const Hand& hand) {
     m_waiting = false;
     m_wish = LayingWish{};
     m_wish.start = m_wish.end = hand.at;
+    if (m_selection.line() != m_justLaid) m_wish.axis = m_selection.line();
     m_id = m_session.freshLineId();
     m_session.begin(tr("Lay line %1").arg(QString::fromStdString(m_id)));
     m_laid = std::unexpected(NoLine::TooShort);
@@ -36,15 +37,21 @@ void LayingTool::move(const Hand& hand) {
     follow();
 }
 
+LayoutLine LayingTool::madeLine(const LineId& id, const Place& place) const {
+    LayoutLine line;
+    line.id = id;
+    line.place = place;
+    line.cut = m_as == CutLine;
+    if (m_as == MarkOnBack) line.drawnOn = Face::Back;
+    if (m_as == MarkOnBoth) line.drawnOn = Face::Both;
+    return line;
+}
+
 void LayingTool::follow() {
+    m_wish.margin = m_margin;
     m_laid = layLine(m_session.before(), m_session.solvedBefore(), m_wish);
     Project next = m_session.before();
-    if (m_laid) {
-        LayoutLine line;
-        line.id = m_id;
-        line.place = m_laid->place;
-        next.lines.push_back(line);
-    }
+    if (m_laid) next.lines.push_back(madeLine(m_id, m_laid->place));
     m_session.preview(next);
     Q_EMIT updated();
 }
@@ -65,7 +72,7 @@ void LayingTool::finish() {
     m_laying = m_waiting = false;
     if (m_laid) {
         m_session.commit();
-        m_last = m_id;
+        m_last = m_justLaid = m_id;
         m_selection.pickLine(m_id);
     } else {
         m_session.abandon();
@@ -89,15 +96,6 @@ void LayingTool::cancel() {
     Q_EMIT updated();
 }
 
-QString LayingTool::refusal(NoLine why) const {
-    switch (why) {
-        case NoLine::TooShort: return tr("A line runs from one edge of the panel to another: drag further.");
-        case NoLine::OffThePanel: return tr("That line would lie off the panel: drag or type it back onto it.");
-        case NoLine::OnALine: return tr("A line lies there already: pick another place.");
-    }
-    return {};
-}
-
 std::vector<Base> LayingTool::bases() const {
     const Panel& panel = m_session.project().panel;
     std::vector<Base> all{panel.referenceEdge, squareEdge(panel)};
@@ -108,59 +106,6 @@ std::vector<Base> LayingTool::bases() const {
     return all;
 }
 
-EntryState LayingTool::entry() const {
-    if (m_laying) return layingEntry();
-    if (!m_last.empty() && findLine(m_session.project(), m_last)) {
-        EntryState state;
-        state.fields = lineFields(m_session.project(), m_last);
-        state.sentence = tr("Line %1 is laid. Press Enter to type where it lies, or drag the next line.").arg(QString::fromStdString(m_last));
-        return state;
-    }
-    return typingEntry();
-}
-
-EntryState LayingTool::layingEntry() const {
-    EntryState state;
-    const QString id = QString::fromStdString(m_id);
-    using Kind = EntryField::Kind;
-    const QString from = m_laid ? tr("From %1").arg(baseText(m_laid->distanceFrom)) : tr("From the edge");
-    const std::optional<double> distance = m_laid ? std::optional(m_laid->distance) : m_wish.distance;
-    const std::optional<double> angle = m_laid ? std::optional(m_laid->angle) : m_wish.angle;
-    state.fields = {{Kind::Length, from, distance, {}, 0}, {Kind::Angle, tr("angle"), angle, {}, 0}};
-    if (m_laid) {
-        state.sentence = m_waiting ? tr("Click to lay line %1 across the panel. Alt: no snapping. Esc: leave it.").arg(id)
-                                   : tr("Let go to lay line %1 across the panel. Alt: no snapping. Esc: leave it.").arg(id);
-    } else {
-        state.sentence = m_waiting ? tr("Click where line %1 leaves the panel. Esc: leave it.").arg(id) : refusal(m_laid.error());
-    }
-    return state;
-}
-
-EntryState LayingTool::typingEntry() const {
-    EntryState state;
-    using Kind = EntryField::Kind;
-    QStringList options;
-    for (const Base& base : bases()) options << baseText(base);
-    const int base = std::min(m_base, static_cast<int>(options.size()) - 1);
-    state.fields = {{Kind::Choice, tr("From"), {}, options, base},
-                    {Kind::Length, tr("distance"), m_typedDistance, {}, 0},
-                    {Kind::Angle, tr("angle"), m_typedAngle, {}, 0}};
-    state.sentence = !m_trouble.isEmpty()
-                         ? m_trouble
-                         : tr("Drag from one edge to another to lay line %1, click twice, or type and press Enter.")
-                               .arg(QString::fromStdString(m_session.freshLineId()));
-    return state;
-}
-
-void LayingTool::typed(int field, std::optional<double> value) {
-    if (m_laying) {
-        (field == 0 ? m_wish.distance : m_wish.angle) = value;
-        return follow();
-    }
-    if (!m_last.empty()) return setLast(field, value);
-    (field == 1 ? m_typedDistance : m_typedAngle) = value;
-}
-
 void LayingTool::setLast(int field, std::optional<double> value) {
     if (!value) return;
     if (!m_session.isInHand()) m_session.begin(tr("Set line %1").arg(QString::fromStdString(m_last)));
@@ -169,17 +114,21 @@ void LayingTool::setLast(int field, std::optional<double> value) {
     Q_EMIT updated();
 }
 
-void LayingTool::chose(int field, int option) {
-    if (field == 0) m_base = option;
-}
-
 void LayingTool::entered() {
-    if (m_laying) return finish();
-    if (m_session.isInHand()) {
+    if (m_laying) {
+        finish();
+        m_last.clear();  // what was to be typed is typed
+    } else if (isLastThere()) {
         m_session.commit();
-    } else if (m_last.empty()) {
+        forget();
+    } else {
         layTyped();
     }
+    Q_EMIT updated();
+}
+
+void LayingTool::settled() {
+    if (m_session.isInHand()) m_session.commit();
     Q_EMIT updated();
 }
 
@@ -194,12 +143,10 @@ void LayingTool::layTyped() {
     }
     const LineId id = m_session.freshLineId();
     Project next = m_session.project();
-    LayoutLine line;
-    line.id = id;
-    line.place = *laid;
-    next.lines.push_back(line);
+    next.lines.push_back(madeLine(id, *laid));
     m_session.change(tr("Lay line %1").arg(QString::fromStdString(id)), next);
     forget();
+    m_justLaid = id;
     m_selection.pickLine(id);
 }
 
@@ -210,13 +157,13 @@ InHand LayingTool::inHand() const {
         shown.spots.push_back(m_wish.start);
         return shown;
     }
-    const Units units = m_session.project().units;
     shown.lines.emplace_back(m_laid->from.place, m_laid->to.place);
     shown.spots = {m_laid->from.place, m_laid->to.place};
-    const auto at = [&](const LaidEnd& end) { return tr("%1 at the %2").arg(lengthFor(end.at, units), edgeText(end.edge)); };
-    const QString angle = m_laid->angle == 0 ? tr("parallel to the %1").arg(edgeText(m_laid->angleFrom))
-                                             : tr("%1 to the %2").arg(angleFor(m_laid->angle), edgeText(m_laid->angleFrom));
-    shown.note = angle + QLatin1Char('\n') + at(m_laid->from) + QLatin1Char('\n') + at(m_laid->to);
+    for (const Hold& hold : m_laid->holds) {
+        shown.holds.push_back(hold.at);
+        for (const auto& run : holdRuns(m_session.before().panel, m_session.solvedBefore(), hold)) shown.references.push_back(run);
+    }
+    shown.note = laidText(*m_laid, m_margin, m_session.project().units);
     shown.noteAt = m_wish.end;
     return shown;
 }

@@ -21,6 +21,7 @@
 #include "ui/header_line.h"
 #include "ui/job_card.h"
 #include "ui/laying_tool.h"
+#include "ui/line_form.h"
 #include "ui/measure_tool.h"
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
@@ -102,6 +103,7 @@ void MainWindow::layOut() {
     m_wantedForm = new WantedForm(m_session, m_selection, m_card->widget());
     m_benchForm = new BenchForm(m_session, m_card->widget());
     m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
+    m_lineForm = new LineForm(m_session, m_selection, m_card->widget());
     layFirstSheet();
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
@@ -124,10 +126,14 @@ void MainWindow::connectHand() {
     connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
     connect(m_entry, &EntryLine::typed, this, [this](int field, std::optional<double> value) { m_tool->typed(field, value); });
     connect(m_entry, &EntryLine::chose, this, [this](int field, int option) { m_tool->chose(field, option); });
-    connect(m_entry, &EntryLine::entered, this, [this] { m_tool->entered(); });
+    connect(m_entry, &EntryLine::entered, this, [this] {
+        const bool tookNumbers = m_tool->takesNumbers();
+        m_tool->entered();
+        if (tookNumbers && !m_tool->takesNumbers()) m_plan->setFocus();  // number keys are tools again
+    });
     connect(m_entry, &EntryLine::settled, this, [this] {
         // A click on the plan ends a line in hand by itself; what was typed goes along with it.
-        if (!m_tool->isBusy()) m_tool->entered();
+        if (!m_tool->isBusy()) m_tool->settled();
     });
     connect(m_entry, &EntryLine::left, this, [this] {
         m_tool->cancel();
@@ -146,6 +152,7 @@ void MainWindow::connectHand() {
     }
     connect(m_benchForm, &BenchForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_lineForm, &LineForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::foreseen, m_plan, &PlanView::foresee);
     connect(m_wantedForm, &WantedForm::clickAsked, this, &MainWindow::clickCorners);
@@ -261,6 +268,13 @@ void MainWindow::refreshFenceForm() {
 void MainWindow::layFenceForm() {
     if (!m_selection.fence()) return m_notice->tell(tr("No fence is picked: take Fix a fence, click the fence, and its size stands on the job card."));
     layForm(m_fenceForm);
+}
+
+void MainWindow::layLineForm() {
+    m_session.commit();
+    m_card->layForm(m_lineForm);
+    m_lineForm->focusFirst();
+    refreshFirst();
 }
 
 void MainWindow::layNoForm() {

@@ -21,6 +21,7 @@ class EntryLine;
 class FirstSheet;
 class HeaderLine;
 class JobCard;
+class LineForm;
 class NoticeBar;
 class PickTool;
 class PlanView;
@@ -105,6 +106,7 @@ private:
     void layBenchForm();
     void layFenceForm();
     void refreshFenceForm();
+    void layLineForm();
     void layNoForm();
     void tellKeys();
 
@@ -145,6 +147,7 @@ private:
     StockPanel m_firstPanel;        // that lay there when the sheet was new
     bool m_firstAside = false;      // until the next new sheet
     QAction* m_rack = nullptr;
+    LineForm* m_lineForm = nullptr;
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;

@@ -28,6 +28,7 @@ const char* groupOf(Ink ink) {
     switch (ink) {
         case Ink::LayoutLine:
         case Ink::FootLine:
+        case Ink::BackLine:
             return "lines";
         case Ink::KerfBand:
         case Ink::RunOut:
@@ -62,7 +63,7 @@ class SvgSurface : public Surface {
 
     void line(Point from, Point to, const LineType& type) override {
         Element element{QStringLiteral("line"), {}, {}};
-        if (m_ink == Ink::LayoutLine || m_ink == Ink::FootLine) add(element, "id", lineName());
+        if (m_ink == Ink::LayoutLine || m_ink == Ink::FootLine || m_ink == Ink::BackLine) add(element, "id", lineName());
         add(element, "x1", numberText(from.x));
         add(element, "y1", numberText(m_height - from.y));
         add(element, "x2", numberText(to.x));

@@ -12,6 +12,7 @@
 #include "ui/picked_text.h"
 #include "ui/selection.h"
 #include "ui/session.h"
+#include "ui/trouble_text.h"
 
 namespace kerfwall {
 
@@ -168,6 +169,8 @@ QString PickTool::sentence() const {
     if (picked.isEmpty()) {
         return tr("Click a line, a clamp hole, a fence or a cutout to pick it; drag a band over several. Tab goes from one to the next.");
     }
+    const QString trouble = troubleText(m_session.solved(), m_selection.line());
+    if (!trouble.isEmpty()) return tr("%1 Drag it, press Enter to type where it lies, or Del takes it away.").arg(trouble);
     if (picked.count() > 1) {
         return tr("Picked: %1. Drag them or nudge them with the arrow keys. Shift and a click adds or leaves out one. Del takes them away.")
             .arg(pickedText(picked));

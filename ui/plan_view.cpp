@@ -127,8 +127,8 @@ void PlanView::leaveEvent(QEvent*) {
 }
 
 bool PlanView::event(QEvent* event) {
-    // While something is in hand digits are numbers, not tools.
-    if (event->type() == QEvent::ShortcutOverride && m_tool && m_tool->isBusy()) {
+    // While a tool takes numbers, digits are no tools' keys.
+    if (event->type() == QEvent::ShortcutOverride && m_tool && m_tool->takesNumbers()) {
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
         if (plain && !key->text().isEmpty() && key->text().at(0).isPrint()) {
@@ -156,7 +156,7 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     if (panWithKeys(event) || pointWithKeys(event) || growWithKeys(event)) return;
     if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) return holdSpace(true);
     const QString text = event->text();
-    if (m_tool->isBusy() && !text.isEmpty() && (text.at(0).isDigit() || QStringLiteral(".,-").contains(text.at(0)))) {
+    if (m_tool->takesNumbers() && !text.isEmpty() && (text.at(0).isDigit() || QStringLiteral(".,-(").contains(text.at(0)))) {
         Q_EMIT typedOver(text);
         return;
     }
@@ -205,6 +205,10 @@ bool PlanView::growWithKeys(QKeyEvent* event) {
 
 /// Tab goes from thing to thing, or from one thing of the tool's to the next, and on to the next widget after the last.
 bool PlanView::focusNextPrevChild(bool next) {
+    if (m_tool && m_tool->entry().staysAmongFields) {
+        Q_EMIT fieldAsked();
+        return true;
+    }
     if (const auto further = m_tool ? m_tool->tab(next) : std::nullopt) {
         m_keyPoint.reset();
         return *further || QWidget::focusNextPrevChild(next);
@@ -214,7 +218,7 @@ bool PlanView::focusNextPrevChild(bool next) {
     const auto count = static_cast<std::ptrdiff_t>(things.size());
     const std::ptrdiff_t index = here == things.end() ? (next ? -1 : count) : here - things.begin();
     const std::ptrdiff_t wanted = next ? index + 1 : index - 1;
-    if (wanted >= 0 && wanted < count && !m_tool->isBusy()) {
+    if (wanted >= 0 && wanted < count) {
         m_selection.pick(things[static_cast<std::size_t>(wanted)]);
         return true;
     }

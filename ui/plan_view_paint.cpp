@@ -8,6 +8,7 @@
 #include "core/geometry/edge_place.h"
 #include "core/geometry/picking.h"
 #include "ui/cut_on_plan.h"
+#include "ui/hand_marks.h"
 #include "ui/look.h"
 #include "ui/screen_painting.h"
 #include "ui/screen_scale.h"
@@ -84,6 +85,7 @@ void PlanView::paintGround(QPainter& painter) const {
     painter.setRenderHint(QPainter::Antialiasing);
     PlanLayers layers = m_layers;
     layers.markScale = m_scale.markScale();
+    layers.strays = true;
     const Drawing drawing = planDrawing(m_session.project(), m_session.solved(), m_session.findings(), layers);
     paintOnScreen(painter, drawing, m_scale);
     paintCuts(painter, m_session, m_scale);
@@ -118,10 +120,10 @@ void PlanView::paintPicked(QPainter& painter) const {
     const Project& project = m_session.project();
     painter.setBrush(Qt::NoBrush);
     const auto bold = [&](const LineId& id, const QColor& colour) {
-        const SolvedLine* line = findLine(m_session.solved(), id);
+        const auto line = runOf(m_session.solved(), id);
         if (!line) return;
         painter.setPen(QPen(colour, 2.5));
-        painter.drawLine(m_scale.toScreen(line->from), m_scale.toScreen(line->to));
+        painter.drawLine(m_scale.toScreen(line->first), m_scale.toScreen(line->second));
     };
     for (const LineId& id : m_pointedOut) bold(id, drawingColours().work);
     const Picked& picked = m_selection.picked();
@@ -162,6 +164,7 @@ void PlanView::paintHand(QPainter& painter, const InHand& shown) const {
     painter.setBrush(drawingColours().tool);
     painter.setPen(Qt::NoPen);
     for (const Point spot : shown.spots) painter.drawEllipse(m_scale.toScreen(spot), 4.5, 4.5);
+    paintHolds(painter, m_scale, shown);
     if (shown.noteAt && !shown.note.isEmpty()) paintNote(painter, *shown.noteAt, shown.note);
 }
 

@@ -28,10 +28,12 @@ struct InHand {
     std::vector<std::pair<Point, Point>> lines;
     std::vector<std::vector<Point>> faces;
     std::vector<Point> spots;
+    std::vector<Point> holds;                         ///< what it holds on to
+    std::vector<std::pair<Point, Point>> references;  ///< lines and edges that are meant by it
     std::vector<OutlineLoop> runs;    ///< outlines and arcs, closed or not
     std::vector<OutlineLoop> wished;  ///< what a click would give: dashed
     std::optional<Point> noteAt;
-    QString note;  ///< one or two lines beside `noteAt`
+    QString note;  ///< some lines beside `noteAt`
 };
 
 /// A hand tool: turns the pointer, keys and typed values into changes of the session's project.
@@ -62,6 +64,8 @@ public:
     virtual void cancel() = 0;
     /// True while a drag or the second click is to come: digits then belong to the entry line.
     virtual bool isBusy() const = 0;
+    /// True while digits typed over the plan are numbers for the entry line, not tools.
+    virtual bool takesNumbers() const { return isBusy(); }
 
     virtual EntryState entry() const = 0;
     /// A field of the entry line was typed into; none: it was emptied.
@@ -69,6 +73,8 @@ public:
     virtual void chose(int field, int option) { static_cast<void>(field), static_cast<void>(option); }
     /// Return in the entry line: what is shown holds.
     virtual void entered() = 0;
+    /// The focus left a field that was typed into, as Tab does: what is shown holds, and more may be typed.
+    virtual void settled() { entered(); }
 
     virtual InHand inHand() const { return {}; }
 

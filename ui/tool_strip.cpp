@@ -66,8 +66,10 @@ ToolStrip::ToolStrip(const std::vector<Tool*>& tools, QWidget* parent) : QWidget
         m_buttons.push_back(button);
         connect(button, &QAbstractButton::clicked, this, [this, i] { Q_EMIT chosen(static_cast<int>(i)); });
         // A button's own shortcut waits for its animation; the next key may be for the tool already.
-        auto* key = new QShortcut(QKeySequence(QString::number(i + 1)), this);
-        connect(key, &QShortcut::activated, this, [this, i] { Q_EMIT chosen(static_cast<int>(i)); });
+        for (const QString& keys : {QString::number(i + 1), QStringLiteral("Ctrl+%1").arg(i + 1)}) {
+            auto* key = new QShortcut(QKeySequence(keys), this);
+            connect(key, &QShortcut::activated, this, [this, i] { Q_EMIT chosen(static_cast<int>(i)); });
+        }
     }
     column->addStretch(1);
 }

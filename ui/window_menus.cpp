@@ -24,6 +24,7 @@ void MainWindow::makeMenus() {
         const bool lies = liesInRack(stockPanelOf(m_session.project()));
         m_rack->setText(lies ? tr("&Take this size out of the rack") : tr("&Put this size in the rack"));
     });
+    panel->addAction(tr("The &line that is picked, how it was laid, its saw"), QKeySequence(Qt::CTRL | Qt::Key_L), this, &MainWindow::layLineForm);
     panel->addAction(tr("The &fence that is picked, its size and face"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this, &MainWindow::layFenceForm);
     panel->addAction(tr("The wor&kpiece under it, its size, place and grain"), QKeySequence(Qt::SHIFT | Qt::Key_F8), this,
                      [this] { layForm(m_workpieceForm); });
@@ -64,12 +65,12 @@ void MainWindow::makeEditMenu() {
 }
 
 void MainWindow::tellKeys() {
-    m_notice->tell(tr("1 to 8 take a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
+    m_notice->tell(tr("1 to 8 take a tool, with Ctrl also while numbers go to a line in hand or just laid. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
                       "+ and − make a bore, a hole's depth or a fence larger or smaller. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
                       "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view; "
-                      "Alt+1 to Alt+8 show or hide a layer. F6 opens the panel, F7 the bits, Shift+F7 the bench, F8 the size wanted."));
+                      "Alt+1 to Alt+8 show or hide a layer. Ctrl+L shows how a line was laid, F6 opens the panel, F7 the bits, Shift+F7 the bench, F8 the size wanted."));
 }
 
 }  // namespace kerfwall

@@ -19,6 +19,8 @@ enum class Ink {
     PanelFill,      ///< the board itself
     LayoutLine,     ///< narrow, continuous
     FootLine,       ///< a mark only: narrow, long-dash-dot
+    BackLine,       ///< drawn on the back: narrow, dashed
+    StrayLine,      ///< lies on another line or off the panel: narrow, dotted
     KerfBand,       ///< filled band
     RunOut,         ///< the shallow end of a stopped kerf: narrow, dashed
     DrawnCutout,    ///< narrow, dashed

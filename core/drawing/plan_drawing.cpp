@@ -29,6 +29,7 @@ Drawing planDrawing(const Project& project, const Solved& solved, const std::vec
     drawing.marks.emplace_back(Area{Ink::PanelEdge, {border}, "panel"});
     addReferenceEdge(drawing, project, solved, layers);
     addLines(drawing, project, solved, layers);
+    if (layers.strays) addStrays(drawing, solved, layers);
     if (layers.workpiece || layers.work) addWork(drawing, project, solved, layers);
     if (layers.opening) addOpenings(drawing, solved);
     addHoles(drawing, project, solved, layers);

@@ -16,6 +16,7 @@ struct PlanLayers {
     bool workpiece = true;
     bool dimensions = true;
     bool findings = true;
+    bool strays = false;     ///< lines that lie on another or off the panel; never on paper
     bool fills = true;       ///< board, waste and kerf bands filled; false on the pattern that is glued on
     bool idsInside = false;  ///< the lines' ids inside the panel's edges: a pattern may end there
     double markScale = 1;    ///< mm of the panel for one mm on paper or screen: what keeps its size there

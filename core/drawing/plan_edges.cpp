@@ -53,12 +53,14 @@ Point insidePlace(const Panel& panel, const SolvedLine& line, Point at, double s
 }
 
 /// The id beside its mark: outside the panel, or just inside it on the side that is kept.
-void addId(Drawing& drawing, const Panel& panel, const SolvedLine& line, const LineMark& mark,
+void addId(Drawing& drawing, const Project& project, const SolvedLine& line, const LineMark& mark,
            const PlanLayers& layers) {
+    const Panel& panel = project.panel;
+    const bool onBack = project.lines[line.index].drawnOn == Face::Back;
     const Run edge = edgeRun(panel, mark.mark.edge);
     const Point at = edge.start + mark.mark.at * edge.along;
     const double scale = layers.markScale;
-    Label label{Ink::Text, {}, line.id, kIdHeight, Anchor::Middle, 0, line.id};
+    Label label{Ink::Text, {}, onBack ? line.id + " (back)" : line.id, kIdHeight, Anchor::Middle, 0, line.id};
     // The baseline hangs below the letters' middle by about a third of their height.
     const Point drop{0, -0.36 * kIdHeight * scale};
     if (layers.idsInside) {
@@ -110,12 +112,17 @@ void addReferenceName(Drawing& drawing, const Panel& panel, const Solved& solved
                                      edge.along.y == 0 ? 0.0 : 90.0, "reference"});
 }
 
+/// A line on the back cannot be seen from the layout face, whether it is cut or a mark.
+Ink lineInk(const LayoutLine& line) {
+    if (line.drawnOn == Face::Back) return Ink::BackLine;
+    return line.cut ? Ink::LayoutLine : Ink::FootLine;
+}
+
 }  // namespace
 
 void addLines(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
     for (const SolvedLine& line : solved.lines) {
-        drawing.marks.emplace_back(
-            Stroke{line.cut ? Ink::LayoutLine : Ink::FootLine, line.from, line.to, line.id});
+        drawing.marks.emplace_back(Stroke{lineInk(project.lines[line.index]), line.from, line.to, line.id});
     }
     for (const SolvedLine& line : solved.lines) {
         Point last{NAN, NAN};
@@ -124,8 +131,17 @@ void addLines(Drawing& drawing, const Project& project, const Solved& solved, co
             const Point at = edge.start + mark.mark.at * edge.along;
             if (distance(at, last) < 1e-6) continue;  // a panel corner carries two marks and one id
             last = at;
-            addId(drawing, project.panel, line, mark, layers);
+            addId(drawing, project, line, mark, layers);
         }
+    }
+}
+
+void addStrays(Drawing& drawing, const Solved& solved, const PlanLayers& layers) {
+    for (const StrayLine& line : solved.strays) {
+        drawing.marks.emplace_back(Stroke{Ink::StrayLine, line.from, line.to, line.id});
+        const Point beside = kIdBeside * layers.markScale * leftOf(unit(line.to - line.from));
+        drawing.marks.emplace_back(Label{Ink::FindingStop, 0.5 * (line.from + line.to) + beside, line.id, kIdHeight,
+                                         Anchor::Middle, 0, line.id});
     }
 }
 

@@ -31,6 +31,7 @@ struct Run {
 // The plan's layers, each adding its marks in painting order.
 void addKerfs(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addLines(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
+void addStrays(Drawing& drawing, const Solved& solved, const PlanLayers& layers);
 void addEdgeMarks(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addReferenceEdge(Drawing& drawing, const Project& project, const Solved& solved,
                       const PlanLayers& layers);

@@ -2,11 +2,14 @@
 #include "core/geometry/arranged.h"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <map>
 
 #include "core/geometry/laid_lines.h"
 #include "core/geometry/solve.h"
 #include "core/geometry/tolerance.h"
+#include "core/says/line_names.h"
 
 namespace kerfwall {
 namespace {
@@ -214,6 +217,36 @@ bool isWithin(const ExactPoint& place, const ExactFace& face, const ExactArrange
 
 std::string linePointer(std::size_t index) { return "/lines/" + std::to_string(index); }
 
+/// Where the trouble of a line without a place shows: on the first line it is laid from, else in the panel's middle.
+Point placeBesideNothing(const Project& project, const Arranged& plain, const LayoutLine& said) {
+    for (const LineId& named : linesNamedBy(said.place)) {
+        for (const ArrangedLine& line : plain.lines) {
+            if (project.lines[line.index].id == named) return 0.5 * (line.from + line.to);
+        }
+    }
+    return {project.panel.width / 2, project.panel.height / 2};
+}
+
+/// Keeps a line that misses the panel, to be shown beside it; gives the place on the panel nearest to it.
+Point addStray(Arranged& plain, const Panel& panel, const LineId& id, std::size_t index, Point through, Point along) {
+    constexpr double kBesideShare = 0.1;  // of the panel's sides that the stretch runs past them
+    const std::array<Point, 4> corners{{{0, 0}, {panel.width, 0}, {panel.width, panel.height}, {0, panel.height}}};
+    const auto away = [&](Point corner) { return std::abs(cross(along, corner - through)); };
+    const Point nearest = *std::ranges::min_element(corners, {}, away);
+    Point middle{};
+    double count = 0, low = INFINITY, high = -INFINITY;
+    for (const Point corner : corners) {
+        low = std::min(low, dot(along, corner - through));
+        high = std::max(high, dot(along, corner - through));
+        if (away(corner) - away(nearest) > kShortestWall) continue;  // beside an edge two corners are as near
+        middle = middle + corner;
+        ++count;
+    }
+    const double past = kBesideShare * (panel.width + panel.height);
+    plain.strays.push_back({id, index, through + (low - past) * along, through + (high + past) * along});
+    return (1 / count) * middle;
+}
+
 /// Lines of the project as they lie on the panel; troubles for those that do not, or lie on another.
 ExactArrangement arrangeLines(const Project& project, Arranged& plain) {
     ExactArrangement all{ExactPanel(project.panel), {}, {}};
@@ -225,7 +258,7 @@ ExactArrangement arrangeLines(const Project& project, Arranged& plain) {
             plain.troubles.push_back({linePointer(i) + "/place",
                                       "line " + said.id + " has no place: the lines it is laid from do not cross, or"
                                       " one of them has no place itself; lay it from another line or point.",
-                                      {}, {said.id}, {}});
+                                      placeBesideNothing(project, plain, said), {said.id}, {}});
             continue;
         }
         const auto chord = chordOf(*line, all.panel);
@@ -233,7 +266,7 @@ ExactArrangement arrangeLines(const Project& project, Arranged& plain) {
             plain.troubles.push_back({linePointer(i) + "/place",
                                       "line " + said.id + " has no length inside the panel; move it so that it"
                                       " crosses the panel between two edges.",
-                                      rounded(line->p), {said.id}, {}});
+                                      addStray(plain, project.panel, said.id, i, rounded(line->p), line->direction()), {said.id}, {}});
             continue;
         }
         const auto twin = std::find_if(all.lines.begin(), all.lines.end(), [&](const ExactLine& other) {
@@ -241,10 +274,11 @@ ExactArrangement arrangeLines(const Project& project, Arranged& plain) {
         });
         if (twin != all.lines.end()) {
             const auto& first = lineId(project, plain, static_cast<std::size_t>(twin - all.lines.begin()));
+            plain.strays.push_back({said.id, i, rounded(chord->from), rounded(chord->to)});
             plain.troubles.push_back({linePointer(i) + "/place",
                                       "lines " + first + " and " + said.id + " lie on one another; move or delete one"
                                       " of them.",
-                                      rounded(chord->from), {first, said.id}, {}});
+                                      0.5 * (rounded(chord->from) + rounded(chord->to)), {first, said.id}, {}});
             continue;
         }
         ArrangedLine placed{i, rounded(chord->from), rounded(chord->to), line->direction(), said.cut, {}};

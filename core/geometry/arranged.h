@@ -70,6 +70,7 @@ struct Arranged {
     std::vector<ArrangedLine> lines;
     std::vector<ArrangedCutout> cutouts;
     std::vector<DrawingTrouble> troubles;
+    std::vector<StrayLine> strays;
 };
 
 /// The id of a line of the arrangement.

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/geometry/carrying.h"
+#include "core/geometry/mirror_image.h"
 
 namespace kerfwall {
 

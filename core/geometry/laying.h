@@ -3,10 +3,14 @@
 
 #include <expected>
 #include <optional>
+#include <vector>
 
+#include "core/geometry/hold.h"
 #include "core/geometry/solved.h"
 
 namespace kerfwall {
+
+inline constexpr double kUsualMargin = 0.5;  ///< mm; a saw's tooth marks are less deep. Common practice, no source.
 
 /// A drag across the panel that is to become a line, and what was typed meanwhile.
 struct LayingWish {
@@ -14,7 +18,9 @@ struct LayingWish {
     Point end;         ///< where it is now
     double reach = 5;  ///< mm within which a place holds on to an edge, a mark, a crossing, an angle
     double step = 1;   ///< mm: edge marks fall on whole steps
-    bool snap = true;  ///< false: only rounded to kLooseStep
+    bool snap = true;  ///< false: holds on to nothing, only rounded to kLooseStep
+    LineId axis;       ///< a line picked to mirror about, "" for none
+    double margin = kUsualMargin;  ///< mm by which the cutter's arc is to clear the work's sawn corner
     std::optional<double> distance;  ///< typed: mm from `LaidLine::distanceFrom` where the line begins
     std::optional<double> angle;     ///< typed: degrees from `LaidLine::angleFrom`
 };
@@ -30,13 +36,14 @@ struct LaidEnd {
 
 /// A line as it would be laid.
 struct LaidLine {
-    Place place;          ///< ByOffset where it is parallel to an edge or a line, else ByAngle, ByMarks, ByPoints
+    Place place;
     Base distanceFrom;    ///< what `distance` counts from
     double distance = 0;  ///< mm, where the line begins
-    Edge angleFrom = Edge::Bottom;
-    double angle = 0;  ///< degrees anticlockwise from that edge, over -90 to 90
+    Base angleFrom = Edge::Bottom;
+    double angle = 0;  ///< degrees anticlockwise from that edge or line, over -90 to 90
     LaidEnd from;      ///< where it enters and leaves the panel, in the direction of the drag
     LaidEnd to;
+    std::vector<Hold> holds;  ///< what it holds on to: its direction first, then its ends
     bool operator==(const LaidLine&) const = default;
 };
 
@@ -46,10 +53,14 @@ enum class NoLine {
     OnALine,      ///< it would lie on a line that is already there
 };
 
-/// The line a drag from `start` to `end` lays. Within reach its ends hold on to crossings, corners and
-/// marks already laid, else to whole steps from the reference edge and the edge square to it; its direction
-/// holds on to parallel and square, to the directions of other lines, to whole and to half degrees.
-/// Requires  reach > 0, step > 0, all numbers finite. (asserted)
+/// The line a drag from `start` to `end` lays. First of what lies within reach:
+///   1. the mirror image of a line about a centre line of the panel or about `axis`: ByMirror;
+///   2. parallel or square to an edge; 3. a tangent to one bore or two; 4. parallel or square to a slanting line; 5. whole
+///      and half degrees. Parallel: ByOffset; otherwise ByAngle.
+/// Its ends hold on as holdEnd says; a line whose direction holds and whose ends do not goes through a crossing, touches
+/// a bore or clears a sawn corner of the work where one is near. Through a crossing it is laid by that crossing. A line
+/// that runs free is laid by two marks where both ends lie on edges, else by two points. What is typed wins.
+/// Requires  reach > 0, step > 0, margin >= 0, all numbers finite. (asserted)
 /// Refuses   see NoLine.
 [[nodiscard]] std::expected<LaidLine, NoLine> layLine(const Project& project, const Solved& solved,
                                                       const LayingWish& wish);

@@ -6,6 +6,7 @@
 
 #include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
+#include "core/geometry/mirror_image.h"
 #include "core/geometry/motion.h"
 #include "core/geometry/whole_step.h"
 
@@ -29,6 +30,12 @@ EdgeMark pushed(const Panel& panel, EdgeMark mark, Point shift, Point heading, d
     return {mark.edge, std::clamp(stepped(at, step), 0.0, edgeLength(panel, mark.edge))};
 }
 
+/// Where a line runs, or would run.
+struct Run {
+    Point from;
+    Point to;
+};
+
 struct Move {
     Project& project;
     const Solved& solved;
@@ -39,19 +46,19 @@ struct Move {
 
     Point shift() const { return now - grabbed; }
     void operator()(LayoutLine& line, int depth);
-    void offset(LayoutLine& line, ByOffset place, const SolvedLine& run) const;
-    void angle(LayoutLine& line, ByAngle place, const SolvedLine& run) const;
-    void points(LayoutLine& line, ByPoints place, const SolvedLine& run) const;
-    void marks(LayoutLine& line, ByMarks place, const SolvedLine& run) const;
+    void offset(LayoutLine& line, ByOffset place, const Run& run) const;
+    void angle(LayoutLine& line, ByAngle place, const Run& run) const;
+    void points(LayoutLine& line, ByPoints place, const Run& run) const;
+    void marks(LayoutLine& line, ByMarks place, const Run& run) const;
     void mirror(const ByMirror& place, int depth);
 };
 
-void Move::offset(LayoutLine& line, ByOffset place, const SolvedLine& run) const {
+void Move::offset(LayoutLine& line, ByOffset place, const Run& run) const {
     place.distance = stepped(place.distance + dot(shift(), leftOf(unit(run.to - run.from))), step);
     line.place = place;
 }
 
-void Move::angle(LayoutLine& line, ByAngle place, const SolvedLine& run) const {
+void Move::angle(LayoutLine& line, ByAngle place, const Run& run) const {
     const Point heading = unit(run.to - run.from);
     const Point* through = std::get_if<Point>(&place.through);
     const Point before = through ? *through : run.from;
@@ -67,7 +74,7 @@ void Move::angle(LayoutLine& line, ByAngle place, const SolvedLine& run) const {
     line.place = place;
 }
 
-void Move::points(LayoutLine& line, ByPoints place, const SolvedLine& run) const {
+void Move::points(LayoutLine& line, ByPoints place, const Run& run) const {
     const auto onSteps = [&](Point p) { return Point{stepped(p.x, step), stepped(p.y, step)}; };
     if (grip == Grip::From) {
         place.p = onSteps(now);
@@ -82,7 +89,7 @@ void Move::points(LayoutLine& line, ByPoints place, const SolvedLine& run) const
     if (place.p != place.q) line.place = place;
 }
 
-void Move::marks(LayoutLine& line, ByMarks place, const SolvedLine& run) const {
+void Move::marks(LayoutLine& line, ByMarks place, const Run& run) const {
     const Panel& panel = project.panel;
     if (grip == Grip::Whole) {
         const Point heading = run.to - run.from;
@@ -99,27 +106,21 @@ void Move::marks(LayoutLine& line, ByMarks place, const SolvedLine& run) const {
 void Move::mirror(const ByMirror& place, int depth) {
     LayoutLine* original = lineIn(project, place.of);
     if (!original) return;
-    Point axis{0, 1};
-    Point on{project.panel.width / 2, project.panel.height / 2};
-    if (const auto* centre = std::get_if<Centre>(&place.about)) {
-        axis = *centre == Centre::Upright ? Point{0, 1} : Point{1, 0};
-    } else if (const SolvedLine* about = findLine(solved, std::get<LineId>(place.about))) {
-        axis = unit(about->to - about->from);
-        on = about->from;
-    }
-    const auto mirrored = [&](Point p) { return on + 2 * dot(p - on, axis) * axis - (p - on); };
-    grabbed = mirrored(grabbed);
-    now = mirrored(now);
+    const auto motion = mirroring(project.panel, solved, place.about);
+    if (!motion) return;
+    grabbed = moved(*motion, grabbed);
+    now = moved(*motion, now);
     (*this)(*original, depth + 1);
 }
 
 void Move::operator()(LayoutLine& line, int depth) {
-    const SolvedLine* run = findLine(solved, line.id);
-    if (!run || depth > static_cast<int>(project.lines.size())) return;
-    if (const auto* offsetPlace = std::get_if<ByOffset>(&line.place)) offset(line, *offsetPlace, *run);
-    else if (const auto* anglePlace = std::get_if<ByAngle>(&line.place)) angle(line, *anglePlace, *run);
-    else if (const auto* pointsPlace = std::get_if<ByPoints>(&line.place)) points(line, *pointsPlace, *run);
-    else if (const auto* marksPlace = std::get_if<ByMarks>(&line.place)) marks(line, *marksPlace, *run);
+    const auto found = runOf(solved, line.id);
+    if (!found || depth > static_cast<int>(project.lines.size())) return;
+    const Run run{found->first, found->second};
+    if (const auto* offsetPlace = std::get_if<ByOffset>(&line.place)) offset(line, *offsetPlace, run);
+    else if (const auto* anglePlace = std::get_if<ByAngle>(&line.place)) angle(line, *anglePlace, run);
+    else if (const auto* pointsPlace = std::get_if<ByPoints>(&line.place)) points(line, *pointsPlace, run);
+    else if (const auto* marksPlace = std::get_if<ByMarks>(&line.place)) marks(line, *marksPlace, run);
     else mirror(std::get<ByMirror>(line.place), depth);
 }
 

@@ -7,6 +7,19 @@
 #include "core/geometry/edge_place.h"
 
 namespace kerfwall {
+namespace {
+
+/// A line that is left out of the answer can be taken hold of where no other is.
+std::optional<NearLine> strayNear(const Solved& solved, Point place, double reach) {
+    for (const StrayLine& line : solved.strays) {
+        const Point along = unit(line.to - line.from);
+        const double at = std::clamp(dot(place - line.from, along), 0.0, distance(line.from, line.to));
+        if (distance(line.from + at * along, place) <= reach) return NearLine{line.id, Grip::Whole};
+    }
+    return std::nullopt;
+}
+
+}  // namespace
 
 std::optional<NearLine> lineNear(const Solved& solved, Point place, double reach) {
     std::optional<NearLine> best;
@@ -22,7 +35,7 @@ std::optional<NearLine> lineNear(const Solved& solved, Point place, double reach
         if (distance(place, line.to) <= reach) grip = Grip::To;
         best = NearLine{line.id, grip};
     }
-    return best;
+    return best ? best : strayNear(solved, place, reach);
 }
 
 std::optional<NearCorner> cornerNear(const Solved& solved, Point place, double reach) {

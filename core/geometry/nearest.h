@@ -20,7 +20,7 @@ struct NearCorner {
     bool operator==(const NearCorner&) const = default;
 };
 
-/// The line nearest to a place, within `reach` mm of its run.
+/// The line nearest to a place, within `reach` mm of its run; where there is none, one in trouble that would run there.
 [[nodiscard]] std::optional<NearLine> lineNear(const Solved& solved, Point place, double reach);
 
 /// The cutout's corner nearest to a place, within `reach` mm.

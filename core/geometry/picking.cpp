@@ -111,7 +111,7 @@ Picked thingsInBand(const Project& project, const Solved& solved, Point from, Po
 
 std::vector<Picked> thingsOf(const Project& project, const Solved& solved) {
     std::vector<Picked> things;
-    for (const SolvedLine& line : solved.lines) things.push_back(onlyLine(line.id));
+    for (const LayoutLine& line : project.lines) things.push_back(onlyLine(line.id));
     for (std::size_t i = 0; i < project.clampHoles.size(); ++i) things.push_back(onlyHole(i));
     for (std::size_t i = 0; i < project.fences.size(); ++i) things.push_back(onlyFence(i));
     for (const SolvedCutout& cutout : solved.cutouts) things.push_back(onlyCutout(cutout.id));
@@ -139,7 +139,7 @@ Picked stillThere(const Project& project, Picked picked) {
 std::vector<std::vector<Point>> outlinesOf(const Project& project, const Solved& solved, const Picked& picked) {
     std::vector<Corners> outlines;
     for (const LineId& id : picked.lines) {
-        if (const SolvedLine* line = findLine(solved, id)) outlines.push_back({line->from, line->to});
+        if (const auto run = runOf(solved, id)) outlines.push_back({run->first, run->second});
     }
     for (const std::string& id : picked.cutouts) {
         const SolvedCutout* cutout = findCutout(solved, id);

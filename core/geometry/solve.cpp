@@ -133,6 +133,7 @@ Solved solve(const Project& project) {
 
     Arranged arranged = arrange(project);
     solved.troubles = std::move(arranged.troubles);
+    solved.strays = std::move(arranged.strays);
     std::vector<Border> borders;
     std::vector<ArrangedCutout> sound;
     for (ArrangedCutout& cutout : arranged.cutouts) {
@@ -155,6 +156,21 @@ Solved solve(const Project& project) {
         solved.cutouts.push_back(solveCutout(world, arranged.cutouts[i], borders[i], solved.use, solved.bitRadius));
     }
     return solved;
+}
+
+std::optional<std::pair<Point, Point>> runOf(const Solved& solved, const LineId& id) {
+    if (const SolvedLine* line = findLine(solved, id)) return std::pair{line->from, line->to};
+    const auto stray = std::ranges::find(solved.strays, id, &StrayLine::id);
+    if (stray == solved.strays.end()) return std::nullopt;
+    return std::pair{stray->from, stray->to};
+}
+
+const DrawingTrouble* troubleOf(const Solved& solved, const LineId& id) {
+    if (findLine(solved, id)) return nullptr;
+    const auto found = std::ranges::find_if(solved.troubles, [&](const DrawingTrouble& trouble) {
+        return trouble.cutout.empty() && std::ranges::find(trouble.lines, id) != trouble.lines.end();
+    });
+    return found == solved.troubles.end() ? nullptr : &*found;
 }
 
 const SolvedLine* findLine(const Solved& solved, const LineId& id) {

@@ -152,6 +152,15 @@ struct DrawingTrouble {
     bool operator==(const DrawingTrouble&) const = default;
 };
 
+/// A line that lies on another or off the panel: left out of the answer, shown where it would run.
+struct StrayLine {
+    LineId id;
+    std::size_t index = 0;  ///< into the project's lines
+    Point from;             ///< in its direction; off the panel: a stretch beside it
+    Point to;
+    bool operator==(const StrayLine&) const = default;
+};
+
 enum class Rides { Clear, Kerfs, Both };
 
 /// How the finished template is used, with everything left out worked out. Lengths in mm.
@@ -172,6 +181,7 @@ struct Solved {
     std::vector<SolvedLine> lines;  ///< in the project's order, without those in trouble
     std::vector<SolvedCutout> cutouts;
     std::vector<DrawingTrouble> troubles;
+    std::vector<StrayLine> strays;  ///< of the lines in trouble those that have a place
     UseAnswer use;
     double kerfDepth = 0;   ///< mm
     double bitRadius = 0;   ///< of the trimming bit, mm
@@ -180,5 +190,11 @@ struct Solved {
 
 /// The line of that id in the answer, or nullptr (in trouble, or not there).
 [[nodiscard]] const SolvedLine* findLine(const Solved& solved, const LineId& id);
+
+/// Where a line runs or, left out of the answer, would run; none where it has no place.
+[[nodiscard]] std::optional<std::pair<Point, Point>> runOf(const Solved& solved, const LineId& id);
+
+/// The trouble a line is left out for, or nullptr.
+[[nodiscard]] const DrawingTrouble* troubleOf(const Solved& solved, const LineId& id);
 
 }  // namespace kerfwall

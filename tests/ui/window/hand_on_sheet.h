@@ -13,6 +13,7 @@
 #include "ui/main_window.h"
 #include "ui/notice_bar.h"
 #include "ui/plan_view.h"
+#include "ui/tool.h"
 
 namespace kerfwall {
 
@@ -71,12 +72,25 @@ protected:
     }
     QString sentence() { return m_window.findChild<QLabel*>(QStringLiteral("sentence"))->text(); }
 
+    /// Drags, types into the entry line's first field and lays by Enter.
+    void dragTyping(Point from, Point to, const char* text) {
+        press(from);
+        moveTo({(from.x + to.x) / 2, (from.y + to.y) / 2});
+        moveTo(to);
+        QTest::keyClicks(&m_window.plan(), QString::fromLatin1(text).left(1));
+        auto* field = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
+        QTest::keyClicks(field, QString::fromLatin1(text).mid(1));
+        QTest::keyClick(field, Qt::Key_Return);
+        release(to);
+    }
+    QString note() { return m_window.plan().tool()->inHand().note; }
+
     void layRectangle() {
         m_window.chooseTool(MainWindow::LayAt);
         drag({0, 90}, {400, 90});
         drag({0, 146}, {400, 146});
         drag({110, 0}, {110, 250});
-        drag({290, 0}, {290, 250});
+        dragTyping({290, 0}, {290, 250}, "290");  // typed: by the drag alone it would be the mirror image of C
     }
     Place placeOf(const LineId& id) {
         const LayoutLine* line = findLine(project(), id);

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QComboBox>
+
 #include "tests/ui/window/hand_on_sheet.h"
 
 namespace kerfwall {
@@ -76,6 +78,112 @@ TEST_F(LayingByHand, TypedAfterTheDragTheNumberStillGoesToThatLine) {
     type("entry0", "101.85");
     EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 101.85}));
     EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Set line A"));
+}
+
+// Expected from: the rule that numbers go to the line just laid until Enter; then number keys take tools again.
+TEST_F(LayingByHand, DigitsTypedAfterTheDragGoToTheLineJustLaidUntilEnter) {
+    drag({0, 90}, {400, 90});
+    EXPECT_TRUE(sentence().contains(QStringLiteral("Numbers typed now set it")));
+    auto* field = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
+    ASSERT_TRUE(m_window.plan().hasFocus());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_1);
+    ASSERT_TRUE(field->hasFocus());
+    QTest::keyClicks(field, QStringLiteral("20+3/2"));
+    EXPECT_EQ(m_window.plan().tool()->name(), QStringLiteral("Lay a line"));
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 121.5}));
+    EXPECT_TRUE(m_window.plan().hasFocus());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_1);
+    EXPECT_EQ(m_window.plan().tool()->name(), QStringLiteral("Pick"));
+}
+
+TEST_F(LayingByHand, EscapeOrControlMakeNumberKeysToolsAgainAfterTheDrag) {
+    drag({0, 90}, {400, 90});
+    key(Qt::Key_Escape);
+    EXPECT_EQ(project().lines.size(), 1U);
+    key(Qt::Key_1);
+    EXPECT_EQ(m_window.plan().tool()->name(), QStringLiteral("Pick"));
+    m_window.chooseTool(MainWindow::LayAt);
+    drag({0, 120}, {400, 120});
+    key(Qt::Key_1, Qt::ControlModifier);
+    EXPECT_EQ(m_window.plan().tool()->name(), QStringLiteral("Pick"));
+    EXPECT_EQ(placeOf("B"), Place(ByOffset{Edge::Bottom, 120}));
+}
+
+TEST_F(LayingByHand, EscapeInTheFieldLeavesWhatWasTypedAfterTheDrag) {
+    drag({0, 90}, {400, 90});
+    key(Qt::Key_7);
+    QTest::keyClick(m_window.findChild<QLineEdit*>(QStringLiteral("entry0")), Qt::Key_Escape);
+    EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 90}));
+    EXPECT_FALSE(m_window.session().isInHand());
+}
+
+// Expected from: what was typed. The drag stays in hand while Tab goes on, back and round among the fields.
+TEST_F(LayingByHand, TabGoesRoundTheFieldsWhileTheDragGoesOn) {
+    press({0, 90});
+    moveTo({400, 110});
+    key(Qt::Key_Tab);
+    auto* distanceField = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
+    auto* angleField = m_window.findChild<QLineEdit*>(QStringLiteral("entry1"));
+    ASSERT_TRUE(distanceField->hasFocus());
+    QTest::keyClicks(distanceField, QStringLiteral("80"));
+    QTest::keyClick(distanceField, Qt::Key_Tab);
+    ASSERT_TRUE(angleField->hasFocus());
+    QTest::keyClicks(angleField, QStringLiteral("2.5"));
+    QTest::keyClick(angleField, Qt::Key_Backtab, Qt::ShiftModifier);
+    ASSERT_TRUE(distanceField->hasFocus());
+    QTest::keyClicks(distanceField, QStringLiteral("80 1/2"));
+    QTest::keyClick(distanceField, Qt::Key_Tab);
+    QTest::keyClick(angleField, Qt::Key_Tab);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    EXPECT_TRUE(distanceField->hasFocus());
+    EXPECT_TRUE(m_window.session().isInHand());
+    QTest::keyClick(distanceField, Qt::Key_Return);
+    release({400, 110});
+    EXPECT_EQ(placeOf("A"), Place(ByAngle{Edge::Bottom, 2.5, Point{0, 80.5}}));
+    EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Lay line A"));
+}
+
+TEST_F(LayingByHand, TabBetweenTheNumbersOfTheLineJustLaidKeepsBoth) {
+    press({0, 100}, Qt::AltModifier);
+    release({400, 160}, Qt::AltModifier);
+    ASSERT_TRUE(std::holds_alternative<ByMarks>(placeOf("A")));
+    key(Qt::Key_1);
+    auto* first = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
+    auto* second = m_window.findChild<QLineEdit*>(QStringLiteral("entry1"));
+    QTest::keyClicks(first, QStringLiteral("40"));
+    QTest::keyClick(first, Qt::Key_Tab);
+    ASSERT_TRUE(second->hasFocus());
+    QTest::keyClicks(second, QStringLiteral("170"));
+    QTest::keyClick(second, Qt::Key_Return);
+    EXPECT_EQ(placeOf("A"), Place(ByMarks{{Edge::Left, 140}, {Edge::Right, 170}}));
+}
+
+TEST_F(LayingByHand, MarksAreLaidByAChoiceOnEitherFace) {
+    auto* choice = m_window.findChild<QComboBox*>(QStringLiteral("choice3"));
+    const auto choose = [&](int option) {
+        choice->setCurrentIndex(option);
+        Q_EMIT choice->activated(option);
+    };
+    choose(1);
+    drag({0, 90}, {400, 90});
+    EXPECT_FALSE(project().lines.front().cut);
+    EXPECT_EQ(project().lines.front().drawnOn, Face::Layout);
+    key(Qt::Key_Escape);
+    choose(2);
+    drag({0, 120}, {400, 120});
+    EXPECT_FALSE(project().lines.back().cut);
+    EXPECT_EQ(project().lines.back().drawnOn, Face::Back);
+    key(Qt::Key_Escape);
+    choose(3);
+    press({0, 150});
+    moveTo({400, 150});
+    auto* inHand = m_window.findChild<QComboBox*>(QStringLiteral("choice2"));
+    EXPECT_EQ(inHand->currentIndex(), 3);
+    inHand->setCurrentIndex(0);
+    Q_EMIT inHand->activated(0);
+    release({400, 150});
+    EXPECT_TRUE(project().lines.back().cut);
 }
 
 TEST_F(LayingByHand, ALineIsLaidByTypingAlone) {

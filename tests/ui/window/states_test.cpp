@@ -69,6 +69,20 @@ public:
         moveTo({400, 203});
         EXPECT_EQ(m_window.session().solved().lines.size(), 5U);
     }
+    void aMirrorImageInHand() {
+        drag({0, 90}, {400, 90});
+        key(Qt::Key_Escape);
+        press({0, 160});
+        moveTo({200, 160});
+        moveTo({300, 160.4});
+        EXPECT_TRUE(note().contains(QStringLiteral("mirror")));
+    }
+    void clearOfASawnCorner() {
+        openSample("bench_leg.kerfwall");
+        press({400, 283});
+        moveTo({300, 283});
+        moveTo({120, 283.5});
+    }
     void aLineIsLaid() { drag({0, 90}, {400, 90}); }
     void aLineIsRefused() { drag({20, 0}, {200, 0}); }
     void overAFace() {
@@ -183,6 +197,8 @@ constexpr State kStates[] = {
     {"wanted_legs", &StatesOfTheSheet::wantedLegs},
     {"wanted_polygon", &StatesOfTheSheet::wantedPolygon},
     {"laying_a_drag", &StatesOfTheSheet::layingADrag},
+    {"a_mirror_image_in_hand", &StatesOfTheSheet::aMirrorImageInHand},
+    {"clear_of_a_sawn_corner", &StatesOfTheSheet::clearOfASawnCorner},
     {"a_line_is_laid", &StatesOfTheSheet::aLineIsLaid},
     {"a_line_is_refused", &StatesOfTheSheet::aLineIsRefused},
     {"over_a_face", &StatesOfTheSheet::overAFace},
