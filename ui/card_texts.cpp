@@ -46,6 +46,7 @@ QString placeOf(const Finding& finding) {
                                          : text("lines %1").arg(namesOf(finding.lines));
     }
     if (finding.hole) return text("clamp hole %1").arg(*finding.hole + 1);
+    if (finding.fence) return text("fence %1").arg(*finding.fence + 1);
     if (!finding.cutout.empty()) return text("cutout %1").arg(plain(finding.cutout));
     return {};
 }

@@ -5,6 +5,7 @@
 
 #include "core/geometry/edge_place.h"
 #include "core/geometry/laying.h"
+#include "core/geometry/picking.h"
 #include "core/says/length_text.h"
 #include "ui/hole_entry.h"
 #include "ui/hole_words.h"
@@ -39,6 +40,7 @@ void ClampTool::press(const Hand& hand) {
     if (const auto near = holeGripNear(m_session.project(), hand.at, hand.reach)) {
         m_doing = Doing::Holding;
         m_grip = near->grip;
+        m_hole = near->hole;
         m_shown.reset();
         m_selection.pickHole(near->hole);
         Q_EMIT updated();
@@ -59,6 +61,7 @@ void ClampTool::press(const Hand& hand) {
 
 void ClampTool::show(const Project& next, std::size_t hole) {
     m_shown = next;
+    m_hole = hole;
     m_session.preview(next);
     m_selection.pickHole(hole);
     Q_EMIT updated();
@@ -71,8 +74,9 @@ void ClampTool::place(const Hand& hand) {
 }
 
 void ClampTool::carry(const Hand& hand) {
-    const std::size_t hole = *m_selection.hole();
+    const std::size_t hole = m_hole;
     const Project& before = m_session.before();
+    if (hole >= before.clampHoles.size()) return;
     const double step = hand.snap ? hand.step : kLooseStep;
     if (m_grip == HoleGrip::Whole) return show(withHoleAt(before, hole, hand.at, step), hole);
     const Edge edge = before.clampHoles[hole].edge;
@@ -82,7 +86,7 @@ void ClampTool::carry(const Hand& hand) {
 void ClampTool::move(const Hand& hand) {
     m_at = hand.at;
     if (m_doing == Doing::Placing) return place(hand);
-    if (m_doing == Doing::Holding && distance(hand.at, m_grabbed) >= hand.reach / 2 && hasHole()) {
+    if (m_doing == Doing::Holding && distance(hand.at, m_grabbed) >= hand.reach / 2) {
         m_doing = Doing::Carrying;
         m_session.begin(m_grip == HoleGrip::Point ? tr("Drill the clamp hole deeper or shallower") : tr("Move the clamp hole"));
     }
@@ -190,8 +194,9 @@ QString ClampTool::sentence() const {
 EntryState ClampTool::entry() const {
     EntryState state;
     state.sentence = sentence();
-    if (const auto hole = m_selection.hole()) {
-        state.fields = holeFields(isBusy() && m_shown ? *m_shown : m_session.project(), *hole);
+    const bool inHand = isBusy() && m_shown;
+    if (const auto hole = inHand ? std::optional(m_hole) : m_selection.hole()) {
+        state.fields = holeFields(inHand ? *m_shown : m_session.project(), *hole);
         return state;
     }
     const std::vector<HoleKind> kinds = holesAtHand(m_session.project());
@@ -229,15 +234,15 @@ InHand ClampTool::inHand() const {
     const Project& project = m_session.project();
     std::optional<std::size_t> hole = m_under ? std::optional(m_under->hole) : m_selection.hole();
     if (m_shown) {
-        hole = isBusy() ? m_selection.hole() : m_shown->clampHoles.size() - 1;
+        hole = isBusy() ? m_hole : m_shown->clampHoles.size() - 1;
         shown.note = holeNote(*m_shown, m_session.solvedBefore(), *hole);
-        (isBusy() ? shown.runs : shown.wished).push_back(polygonLoop(holeOutline(project.panel, m_shown->clampHoles[*hole])));
+        (isBusy() ? shown.runs : shown.wished).push_back(polygonLoop(holeCorners(project.panel, m_shown->clampHoles[*hole])));
         shown.noteAt = m_at;
         return shown;
     }
     if (!hole || *hole >= project.clampHoles.size()) return shown;
     const ClampHole& of = project.clampHoles[*hole];
-    shown.runs.push_back(polygonLoop(holeOutline(project.panel, of)));
+    shown.runs.push_back(polygonLoop(holeCorners(project.panel, of)));
     // Away from the pointer the note stands at the hole itself while the keys work on it.
     if (m_under || !m_at) {
         shown.note = holeNote(project, m_session.solved(), *hole);

@@ -44,6 +44,7 @@ private:
     Doing m_doing = Doing::Nothing;
     HoleGrip m_grip = HoleGrip::Whole;
     Point m_grabbed;
+    std::size_t m_hole = 0;      // that is in hand
     std::optional<Edge> m_edge;  // at which the hole in hand began
     std::size_t m_kind = 0;      // of the holes at hand: what a click places
     std::optional<Project> m_shown;   // with the hole that is in hand, or that a click would give

@@ -48,8 +48,9 @@ void EntryLine::resizeEvent(QResizeEvent*) { keepHeight(); }
 
 /// Room for the longest sentence at this width, whatever it says now: the drawing above must not be pushed about.
 void EntryLine::keepHeight() {
-    constexpr int kLongest = 150;  // letters
-    const int lines = 1 + kLongest * fontMetrics().averageCharWidth() / std::max(1, width() - 130);
+    constexpr int kLongest = 150;    // letters
+    constexpr int kNarrowest = 700;  // pixels: before it is laid out a widget has any width
+    const int lines = 1 + kLongest * fontMetrics().averageCharWidth() / (std::max(kNarrowest, width()) - 130);
     const int says = std::max(lines * fontMetrics().lineSpacing() + 2, m_units->sizeHint().height());
     setFixedHeight(says + m_slots.front().field->sizeHint().height() + 10);
 }

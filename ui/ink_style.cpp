@@ -57,11 +57,11 @@ LineType lineType(Ink ink, const Palette& palette) {
         case Ink::Hidden:
             return {palette.ink, false, kDashed};
         case Ink::FindingStop:
-            return {palette.stop, false, {}};
+            return {palette.stop, true, {}};
         case Ink::FindingCare:
-            return {palette.care, false, {}};
+            return {palette.care, true, {}};
         case Ink::FindingNote:
-            return {palette.note, false, {}};
+            return {palette.note, true, {}};
         case Ink::FaintText:
             return {palette.faint, false, {}};
         case Ink::Projection:
@@ -82,6 +82,8 @@ AreaStyle areaStyle(Ink ink, const Palette& palette) {
             return {palette.board, palette.hatch, 2, 45, true};
         case Ink::FenceBody:
             return {{}, palette.hatch, 2.4, -45, true};
+        case Ink::ClampHole:
+            return {palette.ground, {}, 3, 45, true};
         default:
             break;
     }

@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/card_texts.h"
 #include "ui/session.h"
@@ -99,6 +100,19 @@ void JobCard::choose(Section& section, std::size_t row) {
         const std::vector<LineId> lines = sizeLines(m_session.project(), m_session.solved(), row);
         Q_EMIT pointed(lines, std::nullopt);
     }
+}
+
+std::optional<std::size_t> JobCard::stepFinding(int by) {
+    refresh();
+    const auto count = static_cast<int>(m_session.findings().size());
+    if (count == 0) return std::nullopt;
+    const auto& cards = m_findings.cards;
+    const auto chosen = std::ranges::find_if(cards.begin(), cards.begin() + count, &CardRow::isChosen);
+    const int here = static_cast<int>(chosen - cards.begin());
+    const int next = here == count ? (by > 0 ? 0 : count - 1) : (here + by + count) % count;
+    if (next != here) choose(m_findings, static_cast<std::size_t>(next));
+    ensureWidgetVisible(cards[static_cast<std::size_t>(next)]);
+    return static_cast<std::size_t>(next);
 }
 
 void JobCard::layForm(QWidget* form) {

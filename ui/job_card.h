@@ -26,6 +26,9 @@ public:
     /// Lays a form on top of the card in place of the one there; none: takes it away. Not owned.
     void layForm(QWidget* form);
     QWidget* form() const { return m_form; }
+    /// Chooses the finding so many rows on from the one that is chosen, round and round, and points it out. None: there is
+    /// no finding.
+    std::optional<std::size_t> stepFinding(int by);
     /// Takes on the colours worn now.
     void dress();
 

@@ -6,7 +6,6 @@
 #include <functional>
 #include <vector>
 
-#include "core/drawing/plan_drawing.h"
 #include "ui/look.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -22,8 +21,9 @@ class JobCard;
 class LineForm;
 class NoticeBar;
 class PlanView;
+class ScreenForm;
 class SheetForm;
-class SideViewPanel;
+class SheetViews;
 class Tool;
 class ToolStrip;
 class WantedForm;
@@ -49,7 +49,7 @@ public:
     void chooseTool(int index);
     void setLook(Look look);
 
-    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, CutAt };
+    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, FenceAt, CutAt };
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -64,7 +64,12 @@ private:
     void makeFileMenu();
     void makeEditMenu();
     void makeViewMenu();
-    void addLayer(QMenu* menu, const QString& text, bool PlanLayers::*layer);
+    void makeSideViewMenu(QMenu* view);
+    void makeLayerMenu(QMenu* view);
+    void showPicked();
+    void showLifeSize();
+    void layScreenForm();
+    void goToFinding(int by);
     void refreshEntry();
     void refreshNames();
     void deletePicked();
@@ -73,6 +78,8 @@ private:
     void layForm(SheetForm* form);
     void layWantedForm();
     void layLineForm();
+    void layFenceForm();
+    void refreshFenceForm();
     void layNoForm();
     void refreshStart();
     void tellKeys();
@@ -96,18 +103,21 @@ private:
     NoticeBar* m_notice = nullptr;
     ToolStrip* m_strip = nullptr;
     PlanView* m_plan = nullptr;
-    SideViewPanel* m_side = nullptr;
+    SheetViews* m_views = nullptr;
     JobCard* m_card = nullptr;
     EntryLine* m_entry = nullptr;
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
+    SheetForm* m_fenceForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
     LineForm* m_lineForm = nullptr;
+    ScreenForm* m_screenForm = nullptr;
     QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
     QAction* m_delete = nullptr;
+    QAction* m_showPicked = nullptr;
     QTimer m_words;  // the views' words follow once a change has settled
     bool m_closing = false;
 };

@@ -99,7 +99,8 @@ TwoViews twoViews(const Project& project, const Solved& solved, const std::vecto
         views.plan.marks.emplace_back(
             Stroke{Ink::CuttingPlane, {x, views.cutHeight}, {x + 2 * past / 3, views.cutHeight}, {}});
     }
-    views.side = sideView(project, solved, views.cutHeight, views.exaggeration, layers.markScale);
+    views.side = sideView(project, solved, findings, {CutDirection::Level, views.cutHeight},
+                          {.exaggeration = views.exaggeration, .markScale = layers.markScale});
 
     const double left = frame.left() + (frame.width() - panel.width * perMm) / 2;
     const double planFoot = frame.top() + above + panel.height * perMm;

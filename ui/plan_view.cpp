@@ -3,11 +3,13 @@
 
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QWheelEvent>
 #include <algorithm>
 #include <cmath>
 
 #include "core/geometry/picking.h"
+#include "ui/cut_on_plan.h"
+#include "ui/cut_tool.h"
+#include "ui/hand_step.h"
 #include "ui/rulers.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -16,13 +18,6 @@ namespace kerfwall {
 namespace {
 
 constexpr double kReachPixels = 8;     // how near the pointer catches a line, a mark, an edge
-constexpr double kHandleReach = 9;     // the ends of the cutting line
-constexpr double kHandleAway = 16;     // how far beyond the panel they stand
-constexpr double kZoomStep = 1.25;
-constexpr double kSmallestScale = 0.05;  // pixels for 1 mm
-constexpr double kLargestScale = 200;
-constexpr double kInch = 25.4;
-constexpr int kFar = 10;  // Shift and an arrow key: that many steps
 
 }  // namespace
 
@@ -42,6 +37,7 @@ PlanView::PlanView(Session& session, Selection& selection, QWidget* parent)
         m_pointedAt.reset();
         fit();
     });
+    connect(&m_session, &Session::cutMoved, this, qOverload<>(&PlanView::update));
     connect(&m_selection, &Selection::changed, this, qOverload<>(&PlanView::update));
 }
 
@@ -49,7 +45,7 @@ void PlanView::setTool(Tool* tool) {
     if (m_tool) disconnect(m_tool, nullptr, this, nullptr);
     m_tool = tool;
     connect(m_tool, &Tool::updated, this, qOverload<>(&PlanView::update));
-    setCursor(m_tool->objectName() == QStringLiteral("pick") ? Qt::ArrowCursor : Qt::CrossCursor);
+    dressPointer();
     update();
 }
 
@@ -59,23 +55,11 @@ void PlanView::pointOut(const std::vector<LineId>& lines, std::optional<Point> a
     update();
 }
 
-double PlanView::snapStep() const {
-    const double perMm = m_scale.perMm;
-    if (m_session.project().units == Units::Inches) {
-        if (perMm >= 10) return kInch / 64;
-        if (perMm >= 4) return kInch / 32;
-        return perMm >= 0.8 ? kInch / 16 : kInch / 8;
-    }
-    if (perMm >= 25) return 0.1;
-    if (perMm >= 8) return 0.5;
-    return perMm >= 0.7 ? 1 : 5;
-}
-
 Hand PlanView::handAt(QPointF pixel, Qt::KeyboardModifiers modifiers) const {
     Hand hand;
     hand.at = m_scale.toPanel(pixel);
     hand.reach = kReachPixels / m_scale.perMm;
-    hand.step = snapStep();
+    hand.step = handStep(m_scale.perMm, m_session.project().units);
     hand.snap = !(modifiers & Qt::AltModifier);
     hand.adds = modifiers & Qt::ShiftModifier;
     return hand;
@@ -85,101 +69,40 @@ Hand PlanView::keyHand(Qt::KeyboardModifiers modifiers) const {
     return handAt(m_scale.toScreen(*m_keyPoint), modifiers);
 }
 
-void PlanView::setScale(const ViewScale& scale) {
-    if (scale == m_scale) return;
-    m_scale = scale;
+void PlanView::setLayers(const PlanLayers& layers) {
+    m_layers = layers;
     update();
-    Q_EMIT scaleChanged();
-}
-
-void PlanView::fit() {
-    m_fitted = true;
-    const Panel& panel = m_session.project().panel;
-    // Outside the panel stand edge marks and line letters, which keep their size.
-    constexpr double kLettersAside = 56;
-    constexpr double kLettersAbove = 78;  // and the heading
-    const QRectF room = QRectF(rect()).adjusted(kRulerWidth + kLettersAside, kRulerHeight + kLettersAbove,
-                                                -kLettersAside, -kLettersAside);
-    if (room.width() < 20 || room.height() < 20) return;
-    const double perMm = std::min(room.width() / panel.width, room.height() / panel.height);
-    const double left = room.left() + (room.width() - perMm * panel.width) / 2;
-    setScale({perMm, QPointF(left, room.top() + (room.height() + perMm * panel.height) / 2)});
-}
-
-void PlanView::zoom(double factor) { zoomAbout(factor, QRectF(rect()).center()); }
-
-void PlanView::zoomAbout(double factor, QPointF pixel) {
-    const Point kept = m_scale.toPanel(pixel);
-    ViewScale scale = m_scale;
-    scale.perMm = std::clamp(scale.perMm * factor, kSmallestScale, kLargestScale);
-    scale.origin = QPointF(pixel.x() - kept.x * scale.perMm, pixel.y() + kept.y * scale.perMm);
-    m_fitted = false;
-    setScale(scale);
-}
-
-void PlanView::resizeEvent(QResizeEvent*) {
-    if (m_fitted) fit();
-}
-
-bool PlanView::isOnCutHandle(QPointF pixel) const {
-    const Panel& panel = m_session.project().panel;
-    const QPointF left = m_scale.toScreen({0, m_session.cutHeight()}) - QPointF(kHandleAway, 0);
-    const QPointF right = m_scale.toScreen({panel.width, m_session.cutHeight()}) + QPointF(kHandleAway, 0);
-    const auto near = [&](QPointF handle) { return (pixel - handle).manhattanLength() < kHandleReach * 1.5; };
-    return near(left) || near(right);
+    Q_EMIT layersChanged();
 }
 
 void PlanView::mousePressEvent(QMouseEvent* event) {
     m_keyPoint.reset();
-    if (event->button() == Qt::MiddleButton) {
-        m_panFrom = event->position();
-        return;
-    }
+    if (beginPan(event)) return;
     if (event->button() != Qt::LeftButton || !m_tool) return;
     m_pointedAt.reset();
     m_pointedOut.clear();
-    m_draggingCut = !m_tool->isBusy() && isOnCutHandle(event->position());
-    if (!m_draggingCut) m_tool->press(handAt(event->position(), event->modifiers()));
+    m_draggedCut = m_tool->isBusy() ? std::nullopt : cutHandleAt(m_session, m_scale, event->position());
+    if (!m_draggedCut) m_tool->press(handAt(event->position(), event->modifiers()));
 }
 
 void PlanView::mouseMoveEvent(QMouseEvent* event) {
-    if (m_panFrom) {
-        ViewScale scale = m_scale;
-        scale.origin += event->position() - *m_panFrom;
-        m_panFrom = event->position();
-        m_fitted = false;
-        return setScale(scale);
-    }
+    if (m_panFrom) return panTo(event->position());
     const Hand hand = handAt(event->position(), event->modifiers());
-    if (m_draggingCut) return m_session.moveCut(hand.snap ? std::round(hand.at.y / hand.step) * hand.step : hand.at.y);
+    if (m_draggedCut) return m_session.moveCut(draggedTo(m_session.project().panel, *m_draggedCut, hand));
     if (m_tool) m_tool->move(hand);
     update();
 }
 
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {
-    if (event->button() == Qt::MiddleButton) return m_panFrom.reset();
+    if (m_panFrom) return endPan();
     if (event->button() != Qt::LeftButton || !m_tool) return;
-    if (!m_draggingCut) m_tool->release(handAt(event->position(), event->modifiers()));
-    m_draggingCut = false;
+    if (!m_draggedCut) m_tool->release(handAt(event->position(), event->modifiers()));
+    m_draggedCut.reset();
 }
 
 void PlanView::leaveEvent(QEvent*) {
     if (m_tool) m_tool->leave();
     update();
-}
-
-void PlanView::wheelEvent(QWheelEvent* event) {
-    const QPoint turned = event->angleDelta();
-    if (event->modifiers() & Qt::ControlModifier) {
-        zoomAbout(std::pow(kZoomStep, turned.y() / 120.0), event->position());
-    } else {
-        ViewScale scale = m_scale;
-        const bool sideways = event->modifiers() & Qt::ShiftModifier;
-        scale.origin += sideways ? QPointF(turned.y() / 2.0, 0) : QPointF(turned.x() / 2.0, turned.y() / 2.0);
-        m_fitted = false;
-        setScale(scale);
-    }
-    event->accept();
 }
 
 bool PlanView::event(QEvent* event) {
@@ -209,7 +132,8 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
         Q_EMIT fieldAsked();
         return;
     }
-    if (pointWithKeys(event) || growWithKeys(event)) return;
+    if (panWithKeys(event) || pointWithKeys(event) || growWithKeys(event)) return;
+    if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) return holdSpace(true);
     const QString text = event->text();
     if (m_tool->takesNumbers() && !text.isEmpty() && (text.at(0).isDigit() || QStringLiteral(".,-(").contains(text.at(0)))) {
         Q_EMIT typedOver(text);
@@ -238,12 +162,13 @@ bool PlanView::moveKeyPoint(QKeyEvent* event) {
         case Qt::Key_Down: shift = {0, -1}; break;
         default: return false;
     }
-    const double steps = event->modifiers() & Qt::ShiftModifier ? kFar : 1;
-    shift = steps * snapStep() * shift;
+    const double steps = event->modifiers() & Qt::ShiftModifier ? kFarSteps : 1;
+    shift = steps * handStep(m_scale.perMm, m_session.project().units) * shift;
     if (m_tool->takesArrows() && !m_keyPoint && m_tool->nudge(shift)) return true;
     const Panel& panel = m_session.project().panel;
     const Point from = m_keyPoint.value_or(Point{panel.width / 2, panel.height / 2});
     m_keyPoint = Point{std::clamp(from.x + shift.x, 0.0, panel.width), std::clamp(from.y + shift.y, 0.0, panel.height)};
+    bringIntoView(*m_keyPoint);
     m_tool->move(keyHand(event->modifiers() & ~Qt::ShiftModifier));
     update();
     return true;

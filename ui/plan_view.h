@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/drawing/cutting_line.h"
 #include "core/drawing/plan_drawing.h"
 #include "ui/tool.h"
 #include "ui/view_scale.h"
@@ -22,21 +23,28 @@ public:
     Tool* tool() const { return m_tool; }
 
     const ViewScale& viewScale() const { return m_scale; }
-    /// Where the panel's bottom edge lies, so that the side view can join on.
     void zoom(double factor);
     void zoomAbout(double factor, QPointF pixel);
     /// The whole panel in view.
     void fit();
+    /// That part of the panel frame in view, as large as it fits.
+    void showClose(const Box& box);
+    /// A millimetre of the panel is a millimetre on the screen, about the middle of the view.
+    void showLifeSize();
+    /// Moves the sheet, pixels.
+    void pan(QPointF by);
 
-    PlanLayers& layers() { return m_layers; }
+    const PlanLayers& layers() const { return m_layers; }
+    void setLayers(const PlanLayers& layers);
     /// Lines drawn bolder, as a step of work names them.
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
 
     QSize sizeHint() const override { return {800, 560}; }
-    QSize minimumSizeHint() const override { return {320, 240}; }
+    QSize minimumSizeHint() const override { return {280, 240}; }
 
 Q_SIGNALS:
     void scaleChanged();
+    void layersChanged();
     void typedOver(const QString& text);   ///< a digit typed while something is in hand
     void fieldAsked();                     ///< Return: to the entry line
     void deleteAsked();
@@ -51,24 +59,34 @@ protected:
     void leaveEvent(QEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
 private:
     Hand handAt(QPointF pixel, Qt::KeyboardModifiers modifiers) const;
     Hand keyHand(Qt::KeyboardModifiers modifiers) const;
-    bool isOnCutHandle(QPointF pixel) const;
     bool pointWithKeys(QKeyEvent* event);
     bool moveKeyPoint(QKeyEvent* event);
     bool growWithKeys(QKeyEvent* event);
-    double snapStep() const;
 
+    // Looking, in plan_view_looking.cpp.
+    QRectF roomForPanel() const;
+    void fitInto(const QRectF& room, const Box& box);
+    void bringIntoView(Point place);
+    bool beginPan(QMouseEvent* event);
+    void panTo(QPointF pixel);
+    void endPan();
+    void holdSpace(bool held);
+    void dressPointer();
+    bool panWithKeys(QKeyEvent* event);
+
+    int headingHeight() const;
     void paintHeading(QPainter& painter) const;
-    void paintCut(QPainter& painter) const;
     void paintPicked(QPainter& painter) const;
     void paintHand(QPainter& painter) const;
     void paintNote(QPainter& painter, Point at, const QString& note) const;
     void paintKeyPoint(QPainter& painter) const;
-    void paintProjection(QPainter& painter) const;
     void setScale(const ViewScale& scale);
 
     Session& m_session;
@@ -77,8 +95,9 @@ private:
     ViewScale m_scale;
     bool m_fitted = true;  // keeps the whole panel in view until zoomed by hand
     PlanLayers m_layers;
-    bool m_draggingCut = false;
+    std::optional<CutDirection> m_draggedCut;
     std::optional<QPointF> m_panFrom;
+    bool m_spaceHeld = false;
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
     std::vector<LineId> m_pointedOut;
     std::optional<Point> m_pointedAt;

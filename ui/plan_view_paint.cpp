@@ -2,14 +2,16 @@
 // What the plan view shows; what it hears stands in plan_view.cpp.
 #include <QPainter>
 #include <QPainterPath>
+#include <QScreen>
 #include <cmath>
 
-#include "core/drawing/side_view.h"
 #include "core/geometry/edge_place.h"
 #include "core/geometry/picking.h"
+#include "ui/cut_on_plan.h"
 #include "ui/hand_marks.h"
 #include "ui/look.h"
 #include "ui/screen_painting.h"
+#include "ui/screen_scale.h"
 #include "ui/plan_view.h"
 #include "ui/rulers.h"
 #include "ui/selection.h"
@@ -18,13 +20,18 @@
 namespace kerfwall {
 namespace {
 
-constexpr int kHeading = 30;      // pixels over the level ruler
-constexpr double kCutAway = 16;   // how far the cutting line runs beyond the panel
+constexpr int kHeading = 30;      // pixels over the level ruler, or more for large letters
 
 QPolygonF polygonOf(const ViewScale& scale, const std::vector<Point>& face) {
     QPolygonF polygon;
     for (const Point corner : face) polygon << scale.toScreen(corner);
     return polygon;
+}
+
+/// `ratio`: millimetres of the panel for one on the screen.
+QString scaleText(double ratio) {
+    if (std::abs(ratio - 1) < 1e-6) return PlanView::tr("life size");
+    return ratio >= 1 ? PlanView::tr("scale 1 : %1").arg(ratio, 0, 'f', 1) : PlanView::tr("scale %1 : 1").arg(1 / ratio, 0, 'f', 1);
 }
 
 QColor seeThrough(QColor colour, int alpha) {
@@ -38,13 +45,15 @@ void PlanView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), colours().desk);
-    paintProjection(painter);
+    for (const CutDirection direction : kCutDirections) {
+        if (m_session.isCutShown(direction)) paintProjection(painter, m_session, m_scale, direction, size());
+    }
     PlanLayers layers = m_layers;
     layers.markScale = m_scale.markScale();
     layers.strays = true;
     const Drawing drawing = planDrawing(m_session.project(), m_session.solved(), m_session.findings(), layers);
     paintOnScreen(painter, drawing, m_scale);
-    paintCut(painter);
+    paintCuts(painter, m_session, m_scale);
     paintPicked(painter);
     paintHand(painter);
     paintKeyPoint(painter);
@@ -56,11 +65,13 @@ void PlanView::paintEvent(QPaintEvent*) {
     }
 }
 
+int PlanView::headingHeight() const { return std::max(kHeading, fontMetrics().height() + 14); }
+
 void PlanView::paintHeading(QPainter& painter) const {
     const Panel& panel = m_session.project().panel;
-    painter.fillRect(QRect(0, 0, width(), kHeading), colours().desk);
+    painter.fillRect(QRect(0, 0, width(), headingHeight()), colours().desk);
     const QPointF pointer = m_keyPoint ? m_scale.toScreen(*m_keyPoint) : QPointF(mapFromGlobal(QCursor::pos()));
-    paintRulers(painter, rect().adjusted(0, kHeading, 0, 0), m_scale, m_session.project().units,
+    paintRulers(painter, rect().adjusted(0, headingHeight(), 0, 0), m_scale, m_session.project().units,
                 underMouse() || m_keyPoint ? pointer : QPointF(-1, -1));
     const double left = std::max<double>(kRulerWidth + 4, m_scale.toScreen({0, 0}).x());
     const double right = std::min<double>(width() - 16, m_scale.toScreen({panel.width, 0}).x());
@@ -68,48 +79,15 @@ void PlanView::paintHeading(QPainter& painter) const {
     bold.setBold(true);
     painter.setFont(bold);
     painter.setPen(colours().ink);
-    painter.drawText(QPointF(left, 20), tr("Plan, layout face up"));
+    const QString title = tr("Plan, layout face up");
+    const double titleEnd = left + painter.fontMetrics().horizontalAdvance(title) + 18;
+    const double baseline = 6 + painter.fontMetrics().ascent();
+    painter.drawText(QPointF(left, baseline), title);
     painter.setFont(font());
     painter.setPen(colours().faint);
-    const double ratio = physicalDpiX() / 25.4 / m_scale.perMm;
-    const QString scale = ratio >= 1 ? tr("scale 1 : %1").arg(ratio, 0, 'f', 1) : tr("scale %1 : 1").arg(1 / ratio, 0, 'f', 1);
-    painter.drawText(QRectF(right - 200, 6, 200, 20), Qt::AlignRight | Qt::AlignVCenter, scale);
-}
-
-/// Thin lines down to the side view: the panel's sides and where walls are cut.
-void PlanView::paintProjection(QPainter& painter) const {
-    const Panel& panel = m_session.project().panel;
-    painter.setPen(QPen(seeThrough(colours().faint, 140), 1, Qt::DotLine));
-    const auto drop = [&](double x) {
-        const double at = std::round(m_scale.toScreen({x, 0}).x()) + 0.5;
-        painter.drawLine(QPointF(at, m_scale.toScreen({0, 0}).y() + 4), QPointF(at, height()));
-    };
-    drop(0);
-    drop(panel.width);
-    for (const SectionRun& run : sectionAt(m_session.project(), m_session.solved(), m_session.cutHeight())) {
-        if (run.kind != SectionRun::Kind::Opening) continue;
-        drop(run.from);
-        drop(run.to);
-    }
-}
-
-void PlanView::paintCut(QPainter& painter) const {
-    const Panel& panel = m_session.project().panel;
-    const QPointF left = m_scale.toScreen({0, m_session.cutHeight()}) - QPointF(kCutAway, 0);
-    const QPointF right = m_scale.toScreen({panel.width, m_session.cutHeight()}) + QPointF(kCutAway, 0);
-    QPen pen(colours().ink, 1);
-    pen.setDashPattern({14, 4, 2, 4});
-    painter.setPen(pen);
-    painter.drawLine(left, right);
-    painter.setPen(QPen(colours().ink, 3, Qt::SolidLine, Qt::FlatCap));
-    painter.drawLine(left - QPointF(6, 0), left + QPointF(8, 0));
-    painter.drawLine(right - QPointF(8, 0), right + QPointF(6, 0));
-    // Arrows: the way one looks at the cut, from the bottom edge.
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(colours().ink);
-    for (const QPointF end : {left, right}) {
-        painter.drawPolygon(QPolygonF({end + QPointF(-4, -3), end + QPointF(4, -3), end + QPointF(0, -11)}));
-    }
+    const QString scale = scaleText(pixelsPerMm(*screen()) / m_scale.perMm);
+    const double scaleWidth = painter.fontMetrics().horizontalAdvance(scale);
+    painter.drawText(QPointF(std::max(titleEnd, right - scaleWidth), baseline), scale);
 }
 
 void PlanView::paintPicked(QPainter& painter) const {
@@ -172,7 +150,7 @@ void PlanView::paintNote(QPainter& painter, Point at, const QString& note) const
     // Kept on the sheet.
     if (box.right() > width() - 6) box.moveRight(m_scale.toScreen(at).x() - 16);
     box.moveLeft(std::max(box.left(), kRulerWidth + 4.0));
-    box.moveTop(std::max(box.top(), kHeading + kRulerHeight + 4.0));
+    box.moveTop(std::max(box.top(), headingHeight() + kRulerHeight + 4.0));
     painter.setPen(QPen(drawingColours().tool, 1));
     painter.setBrush(colours().column);
     painter.drawRoundedRect(box, 3, 3);

@@ -90,7 +90,8 @@ void Session::reset(const Project& project, const QString& path) {
     m_inHand = false;
     m_highestLine = 0;
     for (const LayoutLine& line : project.lines) m_highestLine = std::max(m_highestLine, lineIdNumber(line.id));
-    m_cutHeight = project.panel.height / 2;
+    m_levelCut.at = project.panel.height / 2;
+    m_uprightCut.at = project.panel.width / 2;
     m_answerer.forget();
     show(answersTo(project));
     Q_EMIT opened();
@@ -98,7 +99,7 @@ void Session::reset(const Project& project, const QString& path) {
 
 void Session::show(const AnswersPtr& answers) {
     m_shown = answers;
-    m_cutHeight = std::clamp(m_cutHeight, 0.0, project().panel.height);
+    for (const CutDirection direction : kCutDirections) putCut(cut(direction));
     Q_EMIT changed();
 }
 
@@ -183,11 +184,22 @@ void Session::redo() {
 
 LineId Session::freshLineId() const { return nextLineId(before(), m_highestLine); }
 
-void Session::moveCut(double height) {
-    const double within = std::clamp(height, 0.0, project().panel.height);
-    if (within == m_cutHeight) return;
-    m_cutHeight = within;
-    Q_EMIT changed();
+void Session::putCut(const CuttingLine& to) {
+    const double within = std::clamp(to.at, 0.0, cutReach(project().panel, to.direction));
+    (to.direction == CutDirection::Level ? m_levelCut : m_uprightCut).at = within;
+}
+
+void Session::showCuts(bool level, bool upright) {
+    if (level == m_levelCutShown && upright == m_uprightCutShown) return;
+    m_levelCutShown = level;
+    m_uprightCutShown = upright;
+    Q_EMIT cutMoved();
+}
+
+void Session::moveCut(const CuttingLine& to) {
+    const CuttingLine before = cut(to.direction);
+    putCut(to);
+    if (cut(to.direction) != before) Q_EMIT cutMoved();
 }
 
 }  // namespace kerfwall

@@ -7,6 +7,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/drawing/cutting_line.h"
 #include "ui/answerer.h"
 
 namespace kerfwall {
@@ -66,13 +67,22 @@ public:
     /// The highest number of a line's id this sheet ever had (moving.h, nextLineId).
     int highestLine() const { return m_highestLine; }
 
-    /// Where the panel is cut for the side view: y in mm. Not part of the project.
-    double cutHeight() const { return m_cutHeight; }
-    void moveCut(double height);
+    /// Where the panel is cut for a side view. Not part of the project.
+    const CuttingLine& cut(CutDirection direction) const {
+        return direction == CutDirection::Level ? m_levelCut : m_uprightCut;
+    }
+    /// True where its side view stands on the sheet.
+    bool isCutShown(CutDirection direction) const {
+        return direction == CutDirection::Level ? m_levelCutShown : m_uprightCutShown;
+    }
+    void showCuts(bool level, bool upright);
+    /// Moves the cut of that direction; kept on the panel.
+    void moveCut(const CuttingLine& to);
 
 Q_SIGNALS:
     void changed();
     void opened();
+    void cutMoved();  ///< or shown, or hidden
     /// One sentence about what a change did beyond what was asked for.
     void told(const QString& sentence);
 
@@ -86,6 +96,7 @@ private:
     void show(const AnswersPtr& answers);
     void reset(const Project& project, const QString& path);
     void record(const QString& name, const Project& before);
+    void putCut(const CuttingLine& to);
     void tellVanished(const Answers& before);
 
     AnswersPtr m_shown;
@@ -98,7 +109,10 @@ private:
     QString m_handName;
     AnswersPtr m_before;
     int m_highestLine = 0;
-    double m_cutHeight = 0;
+    CuttingLine m_levelCut;
+    CuttingLine m_uprightCut{CutDirection::Upright, 0};
+    bool m_levelCutShown = true;
+    bool m_uprightCutShown = false;
 };
 
 }  // namespace kerfwall

@@ -50,6 +50,8 @@ public:
     void addChoice(const ChoiceRow& row);
     void addTitle();
     void focusFirst();
+    /// Shows what the project has now.
+    void refresh();
 
 Q_SIGNALS:
     void closeAsked();
@@ -66,7 +68,6 @@ private:
         QComboBox* box;
     };
     void addRow(QLabel* label, QWidget* field);
-    void refresh();
     void enter(const LengthRow& row, std::optional<double> value);
 
     Session& m_session;

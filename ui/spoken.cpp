@@ -3,8 +3,9 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <algorithm>
 
-#include "core/drawing/side_view.h"
+#include "core/drawing/hole_section.h"
 #include "ui/card_texts.h"
 #include "ui/wording.h"
 
@@ -48,6 +49,13 @@ QString cutoutInWords(const SolvedCutout& cutout, Units units) {
                        .arg(lengthUnitFor(box.high.x - box.low.x, units), lengthUnitFor(box.high.y - box.low.y, units));
 }
 
+QString fenceInWords(const Fence& fence, Units units) {
+    return text("%1 along the %2, its face %3 from it, from %4 to %5, %6 wide and %7 high, on the %8.")
+        .arg(fence.kind == FenceKind::Stop ? text("A stop") : text("A fence"), baseText(fence.along), lengthUnitFor(fence.offset, units),
+             lengthUnitFor(fence.from, units), lengthUnitFor(fence.to, units), lengthUnitFor(fence.width, units),
+             lengthUnitFor(fence.height, units), fence.face == Face::Back ? text("back") : text("layout face"));
+}
+
 QString runInWords(const SectionRun& run, Units units) {
     const QString from = lengthUnitFor(run.from, units), to = lengthUnitFor(run.to, units);
     switch (run.kind) {
@@ -57,6 +65,33 @@ QString runInWords(const SectionRun& run, Units units) {
         case SectionRun::Kind::Opening: return text("opening from %1 to %2").arg(from, to);
     }
     return {};
+}
+
+QString breakInWords(const HoleBreak& at, Units units) {
+    const QString from = lengthUnitFor(at.from, units), to = lengthUnitFor(at.to, units);
+    switch (at.into) {
+        case HoleBreak::Into::Opening: return text(" It comes through into the opening from %1 to %2.").arg(from, to);
+        case HoleBreak::Into::Kerf: return text(" A kerf runs into it from %1 to %2.").arg(from, to);
+        case HoleBreak::Into::Face: break;
+    }
+    return at.top < 0 ? text(" It comes through the layout face.") : text(" It comes through the back.");
+}
+
+QString holeAtCutInWords(const Session& session, std::size_t index, const CuttingLine& cut) {
+    const Project& project = session.project();
+    const Units units = project.units;
+    const ClampHole& hole = project.clampHoles[index];
+    const HoleSection shown = holeSection(project, session.solved(), hole, cut);
+    const double above = shown.axis - hole.diameter / 2;
+    const double below = project.panel.thickness - shown.axis - hole.diameter / 2;
+    QString words = (shown.cut ? text("Clamp hole %1 is cut") : text("Clamp hole %1 lies hidden")).arg(index + 1);
+    words += shown.lying ? text(" along its length from %1 to %2").arg(lengthUnitFor(shown.mouth, units), lengthUnitFor(shown.point, units))
+                         : text(" end on at %1").arg(lengthUnitFor(shown.mouth, units));
+    words += text(": %1 across, its axis %2 below the layout face, %3 of wood above and %4 below.")
+                 .arg(lengthUnitFor(hole.diameter, units), lengthUnitFor(shown.axis, units),
+                      lengthUnitFor(std::max(0.0, above), units), lengthUnitFor(std::max(0.0, below), units));
+    for (const HoleBreak& at : shown.breaks) words += breakInWords(at, units);
+    return words;
 }
 
 }  // namespace
@@ -78,21 +113,29 @@ QString planInWords(const Session& session) {
                      .arg(edgeText(hole.edge), lengthUnitFor(hole.at, units), lengthUnitFor(hole.diameter, units),
                           lengthUnitFor(hole.depth, units));
     }
+    for (const Fence& fence : project.fences) words << fenceInWords(fence, units);
     words << text("To mind: %1.").arg(findingSummary(session.findings()));
     for (const CardRow::Text& row : findingTexts(session.findings())) words << row.heading + QStringLiteral(". ") + row.text;
     return words.join(QLatin1Char('\n'));
 }
 
-QString sideViewInWords(const Session& session) {
+QString sideViewInWords(const Session& session, CutDirection direction) {
     const Project& project = session.project();
+    const Units units = project.units;
+    const CuttingLine& cut = session.cut(direction);
+    const bool level = direction == CutDirection::Level;
     QStringList runs;
-    for (const SectionRun& run : sectionAt(project, session.solved(), session.cutHeight())) {
-        runs << runInWords(run, project.units);
-    }
+    for (const SectionRun& run : sectionAt(project, session.solved(), cut)) runs << runInWords(run, units);
+    const QString at = lengthUnitFor(cut.at, units);
+    QStringList words;
+    words << (level ? text("Cut %1 above the bottom edge, from left to right: %2.") : text("Cut %1 from the left edge, from bottom to top: %2."))
+                 .arg(at, runs.join(QStringLiteral("; ")));
     const double web = project.panel.thickness - session.solved().kerfDepth;
-    return text("Cut %1 above the bottom edge, from left to right: %2. Kerfs %3 deep leave a web of %4.")
-        .arg(lengthUnitFor(session.cutHeight(), project.units), runs.join(QStringLiteral("; ")),
-             lengthUnitFor(session.solved().kerfDepth, project.units), lengthUnitFor(web, project.units));
+    words << text("Panel %1 thick; kerfs %2 deep leave a web of %3.")
+                 .arg(lengthUnitFor(project.panel.thickness, units), lengthUnitFor(session.solved().kerfDepth, units),
+                      lengthUnitFor(web, units));
+    for (std::size_t i = 0; i < project.clampHoles.size(); ++i) words << holeAtCutInWords(session, i, cut);
+    return words.join(QLatin1Char('\n'));
 }
 
 }  // namespace kerfwall

@@ -10,7 +10,8 @@ namespace kerfwall {
 /// The plan in words: the panel, each line with its ends and kerfs, each cutout, each finding.
 [[nodiscard]] QString planInWords(const Session& session);
 
-/// The side view in words: from left to right what the cutting line meets.
-[[nodiscard]] QString sideViewInWords(const Session& session);
+/// A side view in words: where it is cut, what the cutting line meets from its left or bottom end on, the heights,
+/// the clamp holes and where they come through.
+[[nodiscard]] QString sideViewInWords(const Session& session, CutDirection direction);
 
 }  // namespace kerfwall

@@ -114,6 +114,7 @@ class MarkDrawer {
 
     /// The text interrupts the line where it fits between the arrow heads, else stands behind the far one.
     void drawDimensionText(const Dimension& mark, Point from, Point to, Point along, bool fits) const {
+        if (mark.text.empty()) return;
         const double scale = m_surface.markScale();
         Label label{Ink::Text, {}, mark.text, kDimensionText, Anchor::Middle, 0, mark.id};
         const bool level = std::abs(along.x) > 0.5;

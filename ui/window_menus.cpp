@@ -1,31 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The window's menus; its layout stands in main_window.cpp.
-#include <QActionGroup>
+// The window's menus, but for what is looked at (window_looking.cpp); its layout stands in main_window.cpp.
 #include <QMenu>
 #include <QMenuBar>
-#include <QSettings>
 
 #include "ui/header_line.h"
 #include "ui/main_window.h"
 #include "ui/notice_bar.h"
-#include "ui/plan_view.h"
 #include "ui/sheet_form.h"
 
 namespace kerfwall {
-namespace {
-
-constexpr double kZoomStep = 1.25;
-
-}  // namespace
-
 void MainWindow::makeMenus() {
     makeFileMenu();
     makeEditMenu();
     QMenu* line = m_header->menus()->addMenu(tr("&Line"));
-    line->addAction(tr("&How it was laid, its name, its saw"), QKeySequence(Qt::Key_F5), this, &MainWindow::layLineForm);
+    line->addAction(tr("&How it was laid, its name, its saw"), QKeySequence(Qt::CTRL | Qt::Key_L), this, &MainWindow::layLineForm);
     QMenu* panel = m_header->menus()->addMenu(tr("&Panel"));
     panel->addAction(tr("&Size, thickness, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
     panel->addAction(tr("A &window from the size wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
+    panel->addAction(tr("The &fence that is picked, its size and face"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this, &MainWindow::layFenceForm);
     QMenu* bench = m_header->menus()->addMenu(tr("&Bench"));
     bench->addAction(tr("&Trimming bit, bearing or bush in use"), QKeySequence(Qt::Key_F7), this, [this] { layForm(m_useForm); });
     makeViewMenu();
@@ -61,47 +53,12 @@ void MainWindow::makeEditMenu() {
     m_delete = edit->addAction(tr("&Take away what is picked"), QKeySequence(Qt::Key_Delete), this, &MainWindow::deletePicked);
 }
 
-void MainWindow::addLayer(QMenu* menu, const QString& text, bool PlanLayers::*layer) {
-    QAction* action = menu->addAction(text);
-    action->setCheckable(true);
-    action->setChecked(m_plan->layers().*layer);
-    connect(action, &QAction::toggled, this, [this, layer](bool shown) {
-        m_plan->layers().*layer = shown;
-        m_plan->update();
-    });
-}
-
-void MainWindow::makeViewMenu() {
-    QMenu* view = m_header->menus()->addMenu(tr("&View"));
-    QAction* nearer = view->addAction(tr("Zoom &in"), this, [this] { m_plan->zoom(kZoomStep); });
-    nearer->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Plus), QKeySequence(Qt::CTRL | Qt::Key_Equal)});
-    view->addAction(tr("Zoom &out"), QKeySequence(Qt::CTRL | Qt::Key_Minus), this, [this] { m_plan->zoom(1 / kZoomStep); });
-    view->addAction(tr("&Whole panel"), QKeySequence(Qt::CTRL | Qt::Key_0), m_plan, &PlanView::fit);
-    view->addSeparator();
-    addLayer(view, tr("&Kerfs"), &PlanLayers::kerfs);
-    addLayer(view, tr("&Run-out of stopped kerfs"), &PlanLayers::runOut);
-    addLayer(view, tr("&Edge marks"), &PlanLayers::edgeMarks);
-    addLayer(view, tr("O&pening in the template"), &PlanLayers::opening);
-    addLayer(view, tr("Opening in the wor&k"), &PlanLayers::work);
-    addLayer(view, tr("&Dimensions"), &PlanLayers::dimensions);
-    addLayer(view, tr("&Findings"), &PlanLayers::findings);
-    view->addSeparator();
-    view->addAction(tr("Millimetres or i&nches"), QKeySequence(Qt::Key_F9), this, &MainWindow::switchUnits);
-    auto* looks = new QActionGroup(this);
-    const QStringList names{tr("Look as the &system"), tr("&Light"), tr("&Dark")};
-    const int worn = QSettings().value(QStringLiteral("look")).toInt();
-    for (int i = 0; i < names.size(); ++i) {
-        QAction* action = view->addAction(names[i], this, [this, i] { setLook(static_cast<Look>(i)); });
-        action->setCheckable(true);
-        action->setChecked(i == worn);
-        looks->addAction(action);
-    }
-}
-
 void MainWindow::tellKeys() {
-    m_notice->tell(tr("1 to 6 take a tool; with Ctrl also while numbers go to a line in hand or just laid. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
+    m_notice->tell(tr("1 to 7 take a tool; while numbers go to a line in hand or just laid, Ctrl+1 to Ctrl+7 do. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
-                      "Ctrl with the wheel, + or − zooms, Ctrl+0 shows the whole panel. F5 shows how a line was laid, F6 opens the panel, F7 the bits, F8 the size wanted."));
+                      "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
+                      "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view; "
+                      "Alt+1 to Alt+8 show or hide a layer. Ctrl+L shows how a line was laid, F6 opens the panel, F7 the bits, F8 the size wanted."));
 }
 
 }  // namespace kerfwall

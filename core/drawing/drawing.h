@@ -88,7 +88,7 @@ struct Dimension {
     Point from;
     Point to;
     double offset = 0;
-    std::string text;
+    std::string text;  ///< "": the line alone
     std::string id;
     bool operator==(const Dimension&) const = default;
 };

@@ -33,7 +33,7 @@ Drawing planDrawing(const Project& project, const Solved& solved, const std::vec
     if (layers.workpiece || layers.work) addWork(drawing, project, solved, layers);
     if (layers.opening) addOpenings(drawing, solved);
     addHoles(drawing, project, solved, layers);
-    addFences(drawing, project, solved);
+    addFences(drawing, project, solved, layers);
     if (layers.edgeMarks) addEdgeMarks(drawing, project, solved, layers);
     if (layers.dimensions) addSizes(drawing, project, solved, layers);
     if (layers.findings) addSigns(drawing, findings);

@@ -52,11 +52,16 @@ Point insidePlace(const Panel& panel, const SolvedLine& line, Point at, double s
     return {std::clamp(place.x, room, panel.width - room), std::clamp(place.y, room, panel.height - room)};
 }
 
+bool isOnBack(const Project& project, const SolvedLine& line) {
+    const LayoutLine* said = findLine(project, line.id);
+    return said && said->drawnOn == Face::Back;
+}
+
 /// The id beside its mark: outside the panel, or just inside it on the side that is kept.
 void addId(Drawing& drawing, const Project& project, const SolvedLine& line, const LineMark& mark,
            const PlanLayers& layers) {
     const Panel& panel = project.panel;
-    const bool onBack = project.lines[line.index].drawnOn == Face::Back;
+    const bool onBack = isOnBack(project, line);
     const Run edge = edgeRun(panel, mark.mark.edge);
     const Point at = edge.start + mark.mark.at * edge.along;
     const double scale = layers.markScale;
@@ -113,8 +118,8 @@ void addReferenceName(Drawing& drawing, const Panel& panel, const Solved& solved
 }
 
 /// A line on the back cannot be seen from the layout face, whether it is cut or a mark.
-Ink lineInk(const LayoutLine& line) {
-    if (line.drawnOn == Face::Back) return Ink::BackLine;
+Ink lineInk(const Project& project, const SolvedLine& line) {
+    if (isOnBack(project, line)) return Ink::BackLine;
     return line.cut ? Ink::LayoutLine : Ink::FootLine;
 }
 
@@ -122,7 +127,7 @@ Ink lineInk(const LayoutLine& line) {
 
 void addLines(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
     for (const SolvedLine& line : solved.lines) {
-        drawing.marks.emplace_back(Stroke{lineInk(project.lines[line.index]), line.from, line.to, line.id});
+        drawing.marks.emplace_back(Stroke{lineInk(project, line), line.from, line.to, line.id});
     }
     for (const SolvedLine& line : solved.lines) {
         Point last{NAN, NAN};

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/drawing/plan_parts.h"
-#include "core/geometry/fence_place.h"
 
 namespace kerfwall {
 namespace {
@@ -43,13 +42,6 @@ void addHoles(Drawing& drawing, const Project& project, const Solved& solved, co
         const ClampHole& hole = project.clampHoles[i];
         addClampHole(drawing, project.panel, hole, hole.id.empty() ? std::to_string(i + 1) : hole.id,
                      layers.markScale);
-    }
-}
-
-void addFences(Drawing& drawing, const Project& project, const Solved& solved) {
-    for (std::size_t i = 0; i < project.fences.size(); ++i) {
-        const std::vector<Point> body = fenceBody(project, solved, project.fences[i]);
-        if (!body.empty()) drawing.marks.emplace_back(Area{Ink::FenceBody, {polygonLoop(body)}, std::to_string(i + 1)});
     }
 }
 

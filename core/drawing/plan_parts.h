@@ -37,7 +37,7 @@ void addReferenceEdge(Drawing& drawing, const Project& project, const Solved& so
                       const PlanLayers& layers);
 void addOpenings(Drawing& drawing, const Solved& solved);
 void addHoles(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
-void addFences(Drawing& drawing, const Project& project, const Solved& solved);
+void addFences(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addWork(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addSizes(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addSigns(Drawing& drawing, const std::vector<Finding>& findings);

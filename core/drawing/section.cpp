@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/drawing/section.h"
+
 #include <algorithm>
 #include <cmath>
 #include <optional>
 #include <utility>
 
 #include "core/drawing/hatch.h"
-#include "core/drawing/side_view.h"
 
 namespace kerfwall {
 namespace {
@@ -13,38 +14,40 @@ namespace {
 constexpr int kRunOutPieces = 8;     // how finely a run-out along the cutting line is stepped
 constexpr double kNoStretch = 1e-9;  // mm: shorter runs are not shown
 
-/// A kerf as the level line meets it: place along the line and across it change evenly with x.
+/// A kerf as the cutting line meets it: the place along the kerf changes evenly with that along the cut.
 struct Crossing {
     const SolvedLine* line = nullptr;
     const Kerf* kerf = nullptr;
     double bladeRadius = 0;
     double alongAt0 = 0;
-    double alongPerX = 0;
+    double alongPerMm = 0;
     double from = 0;
     double to = 0;
 };
 
-/// The x for which low <= at0 + perX * x <= high, narrowed from [from, to].
-void narrow(double at0, double perX, double low, double high, double& from, double& to) {
-    if (perX == 0) {
+/// The places s for which low <= at0 + perMm * s <= high, narrowed from [from, to].
+void narrow(double at0, double perMm, double low, double high, double& from, double& to) {
+    if (perMm == 0) {
         if (at0 < low || at0 > high) to = from - 1;
         return;
     }
-    const double a = (low - at0) / perX;
-    const double b = (high - at0) / perX;
+    const double a = (low - at0) / perMm;
+    const double b = (high - at0) / perMm;
     from = std::max(from, std::min(a, b));
     to = std::min(to, std::max(a, b));
 }
 
 std::optional<Crossing> crossingOf(const Project& project, const SolvedLine& line, const Kerf& kerf,
-                                   double height) {
+                                   const CuttingLine& cut) {
+    const Point heading = cutHeading(cut.direction);
     const Point along = unit(line.to - line.from);
     const Point across = (kerf.side == Side::Left ? 1.0 : -1.0) * leftOf(along);
-    const Point origin = Point{0, height} - line.from;
-    Crossing crossing{&line, &kerf, 0, dot(origin, along), along.x, 0, project.panel.width};
-    narrow(dot(origin, across), across.x, 0, kerf.width, crossing.from, crossing.to);
+    const Point origin = onCut(cut, 0) - line.from;
+    Crossing crossing{
+        &line, &kerf, 0, dot(origin, along), dot(heading, along), 0, cutLength(project.panel, cut.direction)};
+    narrow(dot(origin, across), dot(heading, across), 0, kerf.width, crossing.from, crossing.to);
     if (kerf.stopped) {
-        narrow(crossing.alongAt0, crossing.alongPerX, kerf.surfaceFrom, kerf.surfaceTo, crossing.from,
+        narrow(crossing.alongAt0, crossing.alongPerMm, kerf.surfaceFrom, kerf.surfaceTo, crossing.from,
                crossing.to);
     }
     if (!(crossing.to - crossing.from > kNoStretch)) return std::nullopt;
@@ -53,10 +56,10 @@ std::optional<Crossing> crossingOf(const Project& project, const SolvedLine& lin
     return crossing;
 }
 
-/// How deep the kerf is at x; less than its whole depth in the blade's run-out.
-double depthAt(const Crossing& crossing, double x) {
+/// How deep the kerf is at that place along the cut; less than its whole depth in the blade's run-out.
+double depthAt(const Crossing& crossing, double place) {
     const Kerf& kerf = *crossing.kerf;
-    const double along = crossing.alongAt0 + crossing.alongPerX * x;
+    const double along = crossing.alongAt0 + crossing.alongPerMm * place;
     const double past = std::max({0.0, kerf.fullFrom - along, along - kerf.fullTo});
     if (!kerf.stopped || past == 0) return kerf.depth;
     const double radius = crossing.bladeRadius;
@@ -68,13 +71,13 @@ void addBreaks(const Crossing& crossing, std::vector<double>& breaks) {
     breaks.push_back(crossing.from);
     breaks.push_back(crossing.to);
     const Kerf& kerf = *crossing.kerf;
-    if (!kerf.stopped || crossing.alongPerX == 0) return;
-    const auto placeOf = [&](double along) { return (along - crossing.alongAt0) / crossing.alongPerX; };
+    if (!kerf.stopped || crossing.alongPerMm == 0) return;
+    const auto placeOf = [&](double along) { return (along - crossing.alongAt0) / crossing.alongPerMm; };
     for (const auto& [full, surface] :
          {std::pair{kerf.fullFrom, kerf.surfaceFrom}, std::pair{kerf.fullTo, kerf.surfaceTo}}) {
         for (int i = 0; i < kRunOutPieces; ++i) {
-            const double x = placeOf(full + (surface - full) * i / kRunOutPieces);
-            if (x > crossing.from && x < crossing.to) breaks.push_back(x);
+            const double place = placeOf(full + (surface - full) * i / kRunOutPieces);
+            if (place > crossing.from && place < crossing.to) breaks.push_back(place);
         }
     }
 }
@@ -102,12 +105,13 @@ SectionRun runAt(double from, double to, const std::vector<Crossing>& kerfs,
 
 }  // namespace
 
-std::vector<SectionRun> sectionAt(const Project& project, const Solved& solved, double height) {
-    std::vector<double> breaks{0, project.panel.width};
+std::vector<SectionRun> sectionAt(const Project& project, const Solved& solved, const CuttingLine& cut) {
+    const double length = cutLength(project.panel, cut.direction);
+    std::vector<double> breaks{0, length};
     std::vector<Crossing> kerfs;
     for (const SolvedLine& line : solved.lines) {
         for (const Kerf& kerf : line.kerfs) {
-            if (const auto crossing = crossingOf(project, line, kerf, height)) {
+            if (const auto crossing = crossingOf(project, line, kerf, cut)) {
                 addBreaks(*crossing, breaks);
                 kerfs.push_back(*crossing);
             }
@@ -115,18 +119,19 @@ std::vector<SectionRun> sectionAt(const Project& project, const Solved& solved, 
     }
     std::vector<std::pair<double, double>> openings;
     for (const SolvedCutout& cutout : solved.cutouts) {
-        const std::vector<double> at = crossings(cutout.opening.loops, {0, height}, {1, 0});
+        const std::vector<double> at =
+            crossings(cutout.opening.loops, onCut(cut, 0), cutHeading(cut.direction));
         for (std::size_t i = 0; i + 1 < at.size(); i += 2) {
             openings.emplace_back(at[i], at[i + 1]);
-            breaks.push_back(std::clamp(at[i], 0.0, project.panel.width));
-            breaks.push_back(std::clamp(at[i + 1], 0.0, project.panel.width));
+            breaks.push_back(std::clamp(at[i], 0.0, length));
+            breaks.push_back(std::clamp(at[i + 1], 0.0, length));
         }
     }
     std::ranges::sort(breaks);
     std::vector<SectionRun> runs;
     double from = 0;
     for (const double to : breaks) {
-        if (to - from <= kNoStretch && to < project.panel.width) continue;
+        if (to - from <= kNoStretch && to < length) continue;
         if (to <= from) continue;
         const SectionRun next = runAt(from, to, kerfs, openings);
         from = to;
@@ -139,6 +144,14 @@ std::vector<SectionRun> sectionAt(const Project& project, const Solved& solved, 
         }
     }
     return runs;
+}
+
+std::vector<double> projectedPlaces(const Project& project, const Solved& solved, const CuttingLine& cut) {
+    std::vector<double> places{0, cutLength(project.panel, cut.direction)};
+    for (const SectionRun& run : sectionAt(project, solved, cut)) {
+        if (run.kind == SectionRun::Kind::Opening) places.insert(places.end(), {run.from, run.to});
+    }
+    return places;
 }
 
 }  // namespace kerfwall

@@ -2,52 +2,36 @@
 #include "core/drawing/side_view.h"
 
 #include <algorithm>
-#include <cmath>
 #include <optional>
-#include <set>
 
 #include "core/drawing/drawn_size.h"
-#include "core/drawing/plan_parts.h"
-#include "core/geometry/angle.h"
-#include "core/shop/panel_edges.h"
+#include "core/drawing/fence_section.h"
+#include "core/drawing/side_parts.h"
 
 namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kUnder = 7;   // from the panel's back to the first dimension line under it
-constexpr double kLine = 5;    // from one line of text to the next
-constexpr double kBeside = 5;  // from a kerf to its depth's dimension line
-constexpr double kTextHeight = 3.2;
-constexpr double kCentreBeyond = 2;
-constexpr double kDepthText = 14;    // room for a depth's dimension text
-constexpr int kRoundPieces = 48;     // a hole seen end on, drawn taller than wide
+constexpr double kUnder = 7;         // from the panel's back to the first dimension line under it
+constexpr double kBehind = 10;       // ... or beside it, where its text stands across the line
+constexpr double kLine = 5;          // from one line of text to the next
+constexpr double kBeside = 5;        // from a kerf to its depth's dimension line
+constexpr double kDepthText = 14;    // room for a depth's dimension text beside its line
+constexpr double kTextHigh = 4;      // ... or for its height
+constexpr double kTextsAhead = 15;   // upright: the holes' texts begin that much before the layout face
+constexpr double kUnderAxis = 11;    // ... and stand clear of the axis' dimension under the panel
 constexpr double kSamePlace = 1e-6;  // mm
 
 using Kind = SectionRun::Kind;
 
-struct SideViewer {
-    const Project& project;
-    const Solved& solved;
-    double height = 0;
-    double exaggeration = 1;
-    double scale = 1;
-    std::vector<SectionRun> runs;
-    Drawing drawing;
-
-    [[nodiscard]] double down(double depth) const { return -depth * exaggeration; }
-    [[nodiscard]] double thickness() const { return project.panel.thickness; }
-    [[nodiscard]] std::string text(double mm) const { return drawnSize(mm, project.units); }
-};
-
-/// A stretch of panel between openings: flat below, the kerfs let into its top.
+/// A stretch of panel between openings: flat at its back, the kerfs let into the layout face.
 std::vector<Point> woodPolygon(const SideViewer& view, std::size_t first, std::size_t last) {
-    std::vector<Point> points{{view.runs[first].from, view.down(view.thickness())},
-                              {view.runs[last].to, view.down(view.thickness())}};
+    std::vector<Point> points{view.place(view.runs[first].from, view.thickness()),
+                              view.place(view.runs[last].to, view.thickness())};
     for (std::size_t i = last + 1; i-- > first;) {
         const SectionRun& run = view.runs[i];
-        for (const double x : {run.to, run.from}) {
-            const Point place{x, view.down(run.depth)};
+        for (const double along : {run.to, run.from}) {
+            const Point place = view.place(along, run.depth);
             if (points.back() != place) points.push_back(place);
         }
     }
@@ -69,147 +53,132 @@ void addWood(SideViewer& view) {
 std::vector<SectionRun> allKerfs(const SideViewer& view) {
     Solved closed = view.solved;
     closed.cutouts.clear();
-    return sectionAt(view.project, closed, view.height);
+    return sectionAt(view.project, closed, view.cut);
 }
 
 /// The kerfs as bands: those in the wood, and those at an opening's walls, where they made the wall.
-void addKerfBands(SideViewer& view) {
-    for (const SectionRun& run : allKerfs(view)) {
+void addKerfBands(SideViewer& view, const std::vector<SectionRun>& kerfs) {
+    for (const SectionRun& run : kerfs) {
         if (run.kind != Kind::Kerf) continue;
-        const OutlineLoop loop = rectangleLoop({run.from, view.down(run.depth)}, {run.to, 0});
+        const OutlineLoop loop = polygonLoop({view.place(run.from, run.depth), view.place(run.to, run.depth),
+                                              view.place(run.to, 0), view.place(run.from, 0)});
         view.drawing.marks.emplace_back(Area{Ink::KerfBand, {loop}, run.line});
     }
 }
 
 /// Where the kerf's depth is shown: beside a kerf of whole depth, where the wood has room for the texts.
 struct DepthPlace {
-    double x = 0;
-    double offset = 0;
+    double along = 0;
+    double beside = 0;  ///< the dimension line this far onwards, or back where negative
 };
 
-std::optional<DepthPlace> depthPlace(const SideViewer& view) {
+std::optional<DepthPlace> depthPlace(const SideViewer& view, const std::vector<SectionRun>& kerfs) {
     std::optional<DepthPlace> place;
-    const double room = (kBeside + kDepthText) * view.scale;
-    const auto isWood = [&](double from, double to) {
-        return std::ranges::any_of(view.runs, [&](const SectionRun& run) {
-            return run.kind == Kind::Wood && run.from <= from + kSamePlace && run.to >= to - kSamePlace;
-        });
-    };
-    for (const SectionRun& run : allKerfs(view)) {
+    const double room = view.mm(kBeside + (view.isLevel() ? kDepthText : kTextHigh));
+    for (const SectionRun& run : kerfs) {
         if (run.kind != Kind::Kerf || run.depth < view.solved.kerfDepth) continue;
-        // Upward dimensions lie to the right of their places with a negative offset.
-        if (isWood(run.to, run.to + room)) {
-            place = {run.to, -kBeside * view.scale};
-        } else if (!place && isWood(run.from - room, run.from)) {
-            place = {run.from, room};
+        if (view.isWood(run.to, run.to + room)) {
+            place = {run.to, view.mm(kBeside)};
+        } else if (!place && view.isWood(run.from - room, run.from)) {
+            // Level, the texts stand between the line and the kerf.
+            place = {run.from, view.isLevel() ? -room : -view.mm(kBeside)};
         }
     }
     return place;
 }
 
-void addKerfDepth(SideViewer& view) {
-    const std::optional<DepthPlace> at = depthPlace(view);
+/// Kerf and web. Upright their texts do not fit between the faces: each stands outside its own.
+void addKerfDepth(SideViewer& view, const std::vector<SectionRun>& kerfs) {
+    const std::optional<DepthPlace> at = depthPlace(view, kerfs);
     if (!at) return;
     const double depth = view.solved.kerfDepth;
-    const Point top{at->x, 0};
-    const Point floor{at->x, view.down(depth)};
-    const Point back{at->x, view.down(view.thickness())};
-    view.drawing.marks.emplace_back(Dimension{floor, top, at->offset, "kerf " + view.text(depth), "kerf"});
-    view.drawing.marks.emplace_back(
-        Dimension{back, floor, at->offset, "web " + view.text(view.thickness() - depth), "web"});
+    const Point face = view.place(at->along, 0);
+    const Point floor = view.place(at->along, depth);
+    const Point back = view.place(at->along, view.thickness());
+    // Towards the face, what lies onwards along the cut is on the right.
+    const double offset = -at->beside;
+    const std::string web = "web " + view.text(view.thickness() - depth);
+    view.drawing.marks.emplace_back(Dimension{floor, face, offset, "kerf " + view.text(depth), "kerf"});
+    view.drawing.marks.emplace_back(view.isLevel() ? Dimension{back, floor, offset, web, "web"}
+                                                   : Dimension{floor, back, -offset, web, "web"});
 }
 
 void addOpeningSizes(SideViewer& view) {
-    const double under = view.down(view.thickness());
+    const double away = view.mm(view.isLevel() ? kUnder : kBehind);
     for (const SectionRun& run : view.runs) {
         if (run.kind != Kind::Opening) continue;
-        view.drawing.marks.emplace_back(Dimension{{run.from, under},
-                                                  {run.to, under},
-                                                  -kUnder * view.scale,
-                                                  view.text(run.to - run.from),
-                                                  "opening"});
+        view.drawing.marks.emplace_back(Dimension{view.place(run.from, view.thickness()),
+                                                  view.place(run.to, view.thickness()), -away,
+                                                  view.text(run.to - run.from), "opening"});
     }
 }
 
-/// A hole from the left or right edge lies in the view's plane: hidden lines.
-void addLyingHole(SideViewer& view, const ClampHole& hole, const std::string& id) {
-    const bool left = hole.edge == Edge::Left;
-    const double mouth = left ? 0 : view.project.panel.width;
-    const double point = left ? hole.depth : view.project.panel.width - hole.depth;
-    const double top = view.down(heightOf(view.project.panel, hole) - hole.diameter / 2);
-    const double floor = view.down(heightOf(view.project.panel, hole) + hole.diameter / 2);
-    auto& marks = view.drawing.marks;
-    marks.emplace_back(Stroke{Ink::Hidden, {mouth, top}, {point, top}, id});
-    marks.emplace_back(Stroke{Ink::Hidden, {point, top}, {point, floor}, id});
-    marks.emplace_back(Stroke{Ink::Hidden, {point, floor}, {mouth, floor}, id});
-    const double beyond = (left ? kCentreBeyond : -kCentreBeyond) * view.scale;
-    const double axis = view.down(heightOf(view.project.panel, hole));
-    marks.emplace_back(Stroke{Ink::Centre, {mouth - beyond, axis}, {point + beyond, axis}, id});
+/// The fences that are cut, with their heights over the face they stand on.
+void addFences(SideViewer& view) {
+    for (const FenceSection& fence : fenceSections(view.project, view.solved, view.cut)) {
+        const OutlineLoop loop =
+            polygonLoop({view.place(fence.from, fence.bottom), view.place(fence.to, fence.bottom),
+                         view.place(fence.to, fence.top), view.place(fence.from, fence.top)});
+        view.drawing.marks.emplace_back(Area{Ink::FenceBody, {loop}, std::to_string(fence.index + 1)});
+        if (!view.look.dimensions) continue;
+        const bool above = view.project.fences[fence.index].face == Face::Layout;
+        const double foot = above ? 0 : view.thickness();
+        const double height = above ? -fence.top : fence.bottom - view.thickness();
+        const Point from = view.place(fence.to, above ? foot : fence.bottom);
+        const Point to = view.place(fence.to, above ? fence.top : foot);
+        // Towards the face, what lies onwards along the cut is on the right.
+        view.drawing.marks.emplace_back(
+            Dimension{from, to, -view.mm(kBeside), "fence " + view.text(height), "fence"});
+    }
 }
 
-/// A hole from the bottom or top edge is seen end on: cut where it reaches the cutting line, else hidden.
-void addEndOnHole(SideViewer& view, const ClampHole& hole, const std::string& id) {
-    const bool bottom = hole.edge == Edge::Bottom;
-    const double x = bottom ? hole.at : view.project.panel.width - hole.at;
-    const double reach = bottom ? hole.depth : view.project.panel.height - hole.depth;
-    const bool cut = bottom ? view.height <= reach : view.height >= reach;
-    const double axis = heightOf(view.project.panel, hole);
-    std::vector<Point> round;
-    for (int i = 0; i < kRoundPieces; ++i) {
-        const double turn = kTurn * i / kRoundPieces;
-        round.push_back({x + hole.diameter / 2 * std::cos(turn),
-                         view.down(axis) + hole.diameter / 2 * view.exaggeration * std::sin(turn)});
-    }
-    view.drawing.marks.emplace_back(Area{cut ? Ink::ClampHole : Ink::Hidden, {polygonLoop(round)}, id});
+/// Where the words begin: under a level view clear of its dimensions, under an upright one's end.
+Point firstLine(const SideViewer& view) {
+    if (!view.isLevel()) return {-view.mm(kTextsAhead), -view.mm(kUnderAxis)};
+    const bool sizes = view.look.dimensions && std::ranges::any_of(view.runs, [](const auto& run) {
+                           return run.kind == Kind::Opening;
+                       });
+    return {view.look.wordsFrom,
+            view.place(0, view.thickness()).y - view.mm((sizes ? kUnder : 0) + kLine + 1)};
 }
 
-void addHoleTexts(SideViewer& view, double firstLine) {
-    std::set<std::string> shown;
-    double y = firstLine;
-    for (const ClampHole& hole : view.project.clampHoles) {
-        const double above = heightOf(view.project.panel, hole) - hole.diameter / 2;
-        const double below = view.thickness() - heightOf(view.project.panel, hole) - hole.diameter / 2;
-        std::string text =
-            "clamp hole \u2300 " + view.text(hole.diameter) + ", " + view.text(hole.depth) + " deep, ";
-        text += std::abs(above - below) < 1e-9
-                    ? view.text(above) + " of wood above and below"
-                    : view.text(above) + " of wood above, " + view.text(below) + " below";
-        if (!shown.insert(text).second) continue;
-        view.drawing.marks.emplace_back(Label{Ink::Text, {0, y}, text, kTextHeight, Anchor::Left, 0, "hole"});
-        y -= kLine * view.scale;
-    }
-    view.drawing.bounds.low.y = std::min(view.drawing.bounds.low.y, y);
-}
-
-void addClampHoles(SideViewer& view) {
-    for (std::size_t i = 0; i < view.project.clampHoles.size(); ++i) {
-        const ClampHole& hole = view.project.clampHoles[i];
-        const std::string id = hole.id.empty() ? std::to_string(i + 1) : hole.id;
-        const bool lying = hole.edge == Edge::Left || hole.edge == Edge::Right;
-        if (lying) {
-            addLyingHole(view, hole, id);
-        } else {
-            addEndOnHole(view, hole, id);
-        }
-    }
+Box boundsOf(const SideViewer& view, Point words) {
+    const double room = view.mm(4);
+    const Point first = view.place(0, view.isLevel() ? view.thickness() : 0);
+    const Point last = view.place(view.length(), view.isLevel() ? 0 : view.thickness());
+    return {{first.x - room, std::min(first.y - room, words.y)}, {last.x + room, last.y + view.mm(3)}};
 }
 
 }  // namespace
 
-Drawing sideView(const Project& project, const Solved& solved, double height, double exaggeration,
-                 double markScale) {
-    SideViewer view{project, solved, height, exaggeration, markScale, sectionAt(project, solved, height), {}};
-    const double under = view.down(project.panel.thickness);
-    const bool opened =
-        std::ranges::any_of(view.runs, [](const auto& run) { return run.kind == Kind::Opening; });
-    const double textLine = under - ((opened ? kUnder : 0) + kLine + 1) * markScale;
-    view.drawing.bounds = {{-4 * markScale, textLine}, {project.panel.width + 4 * markScale, 3 * markScale}};
-    addKerfBands(view);
+Point SideViewer::place(double along, double depth) const {
+    const double drawn = depth * look.exaggeration;
+    return isLevel() ? Point{along, -drawn} : Point{drawn, along};
+}
+
+std::string SideViewer::text(double size) const { return drawnSize(size, project.units); }
+
+bool SideViewer::isWood(double from, double to) const {
+    return std::ranges::any_of(runs, [&](const SectionRun& run) {
+        return run.kind == Kind::Wood && run.from <= from + kSamePlace && run.to >= to - kSamePlace;
+    });
+}
+
+Drawing sideView(const Project& project, const Solved& solved, const std::vector<Finding>& findings,
+                 const CuttingLine& cut, const SideViewLook& look) {
+    SideViewer view{project, solved, findings, cut, look, sectionAt(project, solved, cut), {}};
+    const std::vector<SectionRun> kerfs = allKerfs(view);
+    const Point words = firstLine(view);
+    view.drawing.bounds = boundsOf(view, words);
+    if (look.kerfs) addKerfBands(view, kerfs);
     addWood(view);
+    addFences(view);
     addClampHoles(view);
-    addKerfDepth(view);
-    addOpeningSizes(view);
-    addHoleTexts(view, textLine);
+    if (look.dimensions) {
+        addKerfDepth(view, kerfs);
+        addOpeningSizes(view);
+        addHoleTexts(view, words);
+    }
     return view.drawing;
 }
 

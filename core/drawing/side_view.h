@@ -1,31 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <string>
-#include <vector>
-
 #include "core/drawing/drawing.h"
-#include "core/geometry/solved.h"
+#include "core/drawing/section.h"
+#include "core/shop/finding.h"
 
 namespace kerfwall {
 
-/// One stretch of the panel along the cutting line. x along the panel, heights below the layout face, mm.
-struct SectionRun {
-    enum class Kind { Wood, Kerf, Opening } kind = Kind::Wood;
-    double from = 0;
-    double to = 0;
-    double depth = 0;  ///< Kerf: how deep here
-    std::string line;  ///< Kerf: whose
-    bool operator==(const SectionRun&) const = default;
+/// How a side view is drawn, and what it shows.
+struct SideViewLook {
+    double exaggeration = 1;  ///< heights drawn that many times larger
+    double markScale = 1;     ///< as in PlanLayers
+    double wordsFrom = 0;     ///< level: how far along the cut words about the holes begin, so that they stay in view
+    bool kerfs = true;
+    bool dimensions = true;
+    bool findings = true;
 };
 
-/// The panel cut along the level line y = `height`, seen from the bottom edge: left to right, gap free.
-[[nodiscard]] std::vector<SectionRun> sectionAt(const Project& project, const Solved& solved, double height);
-
-/// The side view under the plan: same x as the plan; the layout face is at y = 0, depths go down and are
-/// drawn `exaggeration` times larger. Dimensions kerf depth, web, openings, clamp holes with the wood
-/// above and below. `markScale`: as in PlanLayers.
-[[nodiscard]] Drawing sideView(const Project& project, const Solved& solved, double height,
-                               double exaggeration, double markScale = 1);
+/// The panel cut along that line. Level: x as in the plan, the layout face at y = 0, depths down. Upright: y
+/// as in the plan, the layout face at x = 0, depths to the right: the same drawing turned a quarter
+/// anticlockwise. Dimensions kerf depth, web, openings and the heights of clamp holes with the wood above and
+/// below; outlines where a hole comes through, with the signs of the findings about it beside the layout
+/// face.
+[[nodiscard]] Drawing sideView(const Project& project, const Solved& solved,
+                               const std::vector<Finding>& findings, const CuttingLine& cut,
+                               const SideViewLook& look);
 
 }  // namespace kerfwall

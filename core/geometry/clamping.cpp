@@ -93,13 +93,6 @@ Project withHoleDepth(const Project& project, std::size_t hole, double depth) {
     return next;
 }
 
-std::vector<Point> holeOutline(const Panel& panel, const ClampHole& hole) {
-    const Point half = (hole.diameter / 2) * edgeHeading(hole.edge);
-    const Point mouth = markPlace(panel, {hole.edge, hole.at});
-    const Point deep = hole.depth * leftOf(edgeHeading(hole.edge));
-    return {mouth - half, mouth + half, mouth + half + deep, mouth - half + deep};
-}
-
 Project withHoleAt(const Project& project, std::size_t hole, Point place, double step) {
     Project next = project;
     const EdgeMark mark = steppedMark(project.panel, place, step);

@@ -54,9 +54,6 @@ struct NearHole {
 [[nodiscard]] Project withHoleDepth(const Project& project, std::size_t hole, double depth);
 inline constexpr double kLeastDepth = 1;  ///< mm; less is a mark, not a hole
 
-/// The hole's outline in plan, anticlockwise.
-[[nodiscard]] std::vector<Point> holeOutline(const Panel& panel, const ClampHole& hole);
-
 /// The project with that hole where `place` is nearest to an edge, on whole `step`s.
 /// Requires  the hole is there.
 [[nodiscard]] Project withHoleAt(const Project& project, std::size_t hole, Point place, double step);

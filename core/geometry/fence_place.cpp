@@ -25,4 +25,10 @@ std::vector<Point> fenceBody(const Project& project, const Solved& solved, const
     return {a, b, b + body, a + body};
 }
 
+std::optional<Point> fenceMiddle(const Project& project, const Solved& solved, const Fence& fence) {
+    const std::vector<Point> body = fenceBody(project, solved, fence);
+    if (body.empty()) return std::nullopt;
+    return 0.5 * (body[0] + body[2]);
+}
+
 }  // namespace kerfwall

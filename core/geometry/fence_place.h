@@ -23,4 +23,7 @@ struct Straight {
 /// what it runs along is in trouble or not there.
 [[nodiscard]] std::vector<Point> fenceBody(const Project& project, const Solved& solved, const Fence& fence);
 
+/// The middle of a fence's body; none as fenceBody.
+[[nodiscard]] std::optional<Point> fenceMiddle(const Project& project, const Solved& solved, const Fence& fence);
+
 }  // namespace kerfwall

@@ -60,6 +60,9 @@ namespace kerfwall {
 /// bore-missing: one note a cutout and radius, value the drill's diameter.
 [[nodiscard]] std::vector<Finding> boreFindings(const Project& project, const Solved& solved);
 
+/// fence-side: one a fence or stop that stands on the face that does not go to the work.
+[[nodiscard]] std::vector<Finding> fenceFindings(const Project& project, const Solved& solved);
+
 /// Adds a finding where there is one.
 inline void addFinding(std::vector<Finding>& all, std::optional<Finding> finding) {
     if (finding) all.push_back(std::move(*finding));

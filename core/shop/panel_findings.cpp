@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
-#include "core/geometry/distance.h"
+#include "core/geometry/fence_place.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
 #include "core/shop/limits.h"
-#include "core/shop/panel_edges.h"
 #include "core/shop/plan_bands.h"
 #include "core/shop/trimming.h"
 
@@ -46,21 +45,11 @@ std::optional<Finding> webUnderKerfs(const Project& project, const Solved& solve
 
 // The groove in plan: the fence's body, along its edge or line.
 std::optional<PlanShape> grooveOf(const Project& project, const Solved& solved, const Fence& fence) {
-    OutlinePiece base;
-    if (const Edge* edge = std::get_if<Edge>(&fence.along)) {
-        base = edgePiece(project.panel, *edge);
-    } else if (const SolvedLine* line = findLine(solved, std::get<LineId>(fence.along))) {
-        base = straight(line->from, line->to);
-    } else {
+    const std::vector<Point> body = fenceBody(project, solved, fence);
+    if (body.empty() || fence.width <= 0 || fence.from == fence.to) {
         return std::nullopt;
     }
-    const Point way = unit(base.to - base.from);
-    const double middle = fence.offset + (fence.body == Side::Left ? 0.5 : -0.5) * fence.width;
-    const Point start = base.from + middle * leftOf(way);
-    if (fence.width <= 0 || fence.from == fence.to) {
-        return std::nullopt;
-    }
-    return stripRound(start + fence.from * way, start + fence.to * way, fence.width);
+    return stripRound(0.5 * (body[0] + body[3]), 0.5 * (body[1] + body[2]), fence.width);
 }
 
 // Depth of the deepest kerf that crosses the groove; 0 for none.
@@ -92,6 +81,7 @@ std::optional<Finding> webUnderGroove(const Project& project, const Solved& solv
     }
     Finding finding = measured("web-thin", crossed->severity, web, crossed->limit);
     finding.fence = index;
+    finding.at = fenceMiddle(project, solved, fence);
     if (const LineId* line = std::get_if<LineId>(&fence.along)) {
         finding.lines = {*line};
     }

@@ -30,6 +30,20 @@ inline SolvedLine sawnLine(const std::string& id, Point from, Point to, Side sid
     return line;
 }
 
+/// A window from 110 to 290 and 90 to 146 on a panel of 400 x 250 x 12; its upright walls on C and D,
+/// their kerfs inside it.
+inline Solved windowInPanel() {
+    Solved solved;
+    solved.kerfDepth = 6;
+    solved.lines = {sawnLine("C", {110, 250}, {110, 0}, Side::Left),
+                    sawnLine("D", {290, 0}, {290, 250}, Side::Left)};
+    SolvedCutout cutout;
+    cutout.id = "window";
+    cutout.opening = makeOutline({polygonLoop({{110, 90}, {290, 90}, {290, 146}, {110, 146}})});
+    solved.cutouts.push_back(cutout);
+    return solved;
+}
+
 /// The marks of one kind and ink. Kind: Area, Stroke, Circle or Label.
 template <typename Kind>
 std::vector<Kind> marksOf(const Drawing& drawing, Ink ink) {

@@ -4,109 +4,31 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <cmath>
 
 #include "tests/core/drawing/drawn_panel.h"
 
 namespace kerfwall {
 namespace {
 
-using Kind = SectionRun::Kind;
-
-/// A window from 110 to 290 and 90 to 146 on a panel of 400 x 250 x 12; its upright walls on C and D,
-/// their kerfs inside it.
-Solved windowInPanel() {
-    Solved solved;
-    solved.kerfDepth = 6;
-    solved.lines = {sawnLine("C", {110, 250}, {110, 0}, Side::Left),
-                    sawnLine("D", {290, 0}, {290, 250}, Side::Left)};
-    SolvedCutout cutout;
-    cutout.id = "window";
-    cutout.opening = makeOutline({polygonLoop({{110, 90}, {290, 90}, {290, 146}, {110, 146}})});
-    solved.cutouts.push_back(cutout);
-    return solved;
+Drawing levelView(const Project& project, const Solved& solved, double height, double exaggeration = 1) {
+    return sideView(project, solved, {}, {CutDirection::Level, height}, {.exaggeration = exaggeration});
 }
 
-void expectRun(const SectionRun& run, Kind kind, double from, double to) {
-    EXPECT_EQ(run.kind, kind);
-    EXPECT_NEAR(run.from, from, 1e-9);
-    EXPECT_NEAR(run.to, to, 1e-9);
+Drawing uprightView(const Project& project, const Solved& solved, double x, double exaggeration = 1) {
+    return sideView(project, solved, {}, {CutDirection::Upright, x}, {.exaggeration = exaggeration});
 }
 
-// Expected from: pencil. C runs down, so its left is to the right: 110 to 113.2; D's left is 286.8 to 290.
-TEST(Section, ShowsKerfsWhereTheLevelLineCrossesThem) {
-    const auto runs = sectionAt(blankPanel(400, 250, 12), windowInPanel(), 50);
-    ASSERT_EQ(runs.size(), 5U);
-    expectRun(runs[0], Kind::Wood, 0, 110);
-    expectRun(runs[1], Kind::Kerf, 110, 113.2);
-    expectRun(runs[2], Kind::Wood, 113.2, 286.8);
-    expectRun(runs[3], Kind::Kerf, 286.8, 290);
-    expectRun(runs[4], Kind::Wood, 290, 400);
-    EXPECT_EQ(runs[1].line, "C");
-    EXPECT_DOUBLE_EQ(runs[1].depth, 6);
-}
-
-TEST(Section, ShowsTheOpeningBeforeTheKerfsInIt) {
-    const auto runs = sectionAt(blankPanel(400, 250, 12), windowInPanel(), 118);
-    ASSERT_EQ(runs.size(), 3U);
-    expectRun(runs[1], Kind::Opening, 110, 290);
-}
-
-// Expected from: pencil. A kerf of 3.2 crossed at 45 degrees is 3.2 / cos 45 = 4.525 wide along the cut.
-TEST(Section, CrossesASlantingKerfWider) {
-    Solved solved;
-    solved.lines = {sawnLine("S", {0, 0}, {250, 250}, Side::Left)};
-    const auto runs = sectionAt(blankPanel(400, 250, 12), solved, 100);
-    ASSERT_EQ(runs.size(), 3U);
-    EXPECT_NEAR(runs[1].to, 100, 1e-9);
-    EXPECT_NEAR(runs[1].to - runs[1].from, 4.525, 0.0005);
-}
-
-// Expected from: pencil. Blade 250, kerf 6: the round leaves the face sqrt(6 x 244) = 38.262 past the
-// full depth, and 20 past it the kerf is 4.390 deep. Steps of 38.262 / 8 = 4.8 along a slope of at most
-// 0.2 there: within half a step times the slope.
-TEST(Section, FollowsTheBladesRoundInARunOut) {
-    Project project = blankPanel(400, 250, 12);
-    project.bench = stockBench();
-    project.bench->saws[0].blade = 250;
-    Solved solved;
-    SolvedLine line = sawnLine("A", {0, 100}, {400, 100}, Side::Left);
-    line.kerfs[0].stopped = true;
-    line.kerfs[0].fullFrom = 100;
-    line.kerfs[0].fullTo = 300;
-    line.kerfs[0].surfaceFrom = 100 - 38.262;
-    line.kerfs[0].surfaceTo = 300 + 38.262;
-    solved.lines = {line};
-    const auto runs = sectionAt(project, solved, 101);
-    const auto depthAt = [&](double x) {
-        const auto run =
-            std::ranges::find_if(runs, [x](const SectionRun& r) { return r.from <= x && x < r.to; });
-        return run->kind == Kind::Kerf ? run->depth : 0;
-    };
-    EXPECT_DOUBLE_EQ(depthAt(200), 6);
-    EXPECT_NEAR(depthAt(320), 4.390, 0.48);
-    EXPECT_NEAR(depthAt(80), 4.390, 0.48);
-    EXPECT_DOUBLE_EQ(depthAt(50), 0);
-    EXPECT_DOUBLE_EQ(depthAt(350), 0);
-    EXPECT_GT(depthAt(310), depthAt(320));
-    EXPECT_GT(depthAt(320), depthAt(330));
-}
-
-TEST(Section, LeavesNoGap) {
-    Solved solved = windowInPanel();
-    solved.lines.push_back(sawnLine("S", {0, 0}, {250, 250}, Side::Right));
-    for (const double height : {0.0, 12.5, 90.0, 117.3, 250.0}) {
-        const auto runs = sectionAt(blankPanel(400, 250, 12), solved, height);
-        ASSERT_FALSE(runs.empty());
-        EXPECT_EQ(runs.front().from, 0);
-        EXPECT_EQ(runs.back().to, 400);
-        for (std::size_t i = 1; i < runs.size(); ++i) EXPECT_EQ(runs[i - 1].to, runs[i].from);
+std::vector<std::string> words(const Drawing& drawing) {
+    std::vector<std::string> texts;
+    for (const Label& label : marksOf<Label>(drawing, Ink::Text)) {
+        if (label.id == "hole") texts.push_back(label.text);
     }
+    return texts;
 }
 
 // Expected from: pencil. 12 thick, kerf 6: web 6; at 2.5 times the height the back lies 30 down.
 TEST(SideView, DimensionsKerfWebAndOpening) {
-    const Drawing drawing = sideView(blankPanel(400, 250, 12), windowInPanel(), 118, 2.5);
+    const Drawing drawing = levelView(blankPanel(400, 250, 12), windowInPanel(), 118, 2.5);
     const auto texts = dimensionTexts(drawing);
     for (const char* text : {"kerf 6", "web 6", "180"}) {
         EXPECT_EQ(std::ranges::count(texts, text), 1) << text;
@@ -123,21 +45,145 @@ TEST(SideView, SaysHowMuchWoodIsLeftRoundAClampHole) {
     Project project = blankPanel(400, 250, 18);
     project.clampHoles.push_back({"h", Edge::Left, 100, 12, 60, {}, {}});
     project.clampHoles.push_back({"g", Edge::Left, 150, 12, 60, 7, {}});
-    const Drawing drawing = sideView(project, {}, 118, 1);
-    const auto labels = marksOf<Label>(drawing, Ink::Text);
-    ASSERT_EQ(labels.size(), 2U);
-    EXPECT_NE(labels[0].text.find("3 of wood above and below"), std::string::npos) << labels[0].text;
-    EXPECT_NE(labels[1].text.find("1 of wood above, 5 below"), std::string::npos) << labels[1].text;
+    const Drawing drawing = levelView(project, {}, 118);
+    const auto texts = words(drawing);
+    ASSERT_EQ(texts.size(), 2U);
+    EXPECT_NE(texts[0].find("3 of wood above and below"), std::string::npos) << texts[0];
+    EXPECT_NE(texts[1].find("1 of wood above, 5 below"), std::string::npos) << texts[1];
     EXPECT_EQ(marksOf<Stroke>(drawing, Ink::Hidden).size(), 6U) << "three hidden lines a hole";
+}
+
+// Expected from: pencil. 12 wide about 4 in 18 stands 2 above the face and leaves 18 - 10 = 8 below.
+TEST(SideView, SaysOfHolesOfOneDrillAtOneHeightHowDeepTheyAre) {
+    Project project = blankPanel(400, 250, 18);
+    project.clampHoles.push_back({"h", Edge::Left, 100, 12, 60, 4, {}});
+    project.clampHoles.push_back({"g", Edge::Top, 150, 12, 45, 4, {}});
+    EXPECT_EQ(words(levelView(project, {}, 118)),
+              (std::vector<std::string>{"clamp holes \u2300 12, 45 to 60 deep, no wood above, 8 below"}));
+    EXPECT_EQ(words(uprightView(project, {}, 118)),
+              (std::vector<std::string>{"clamp holes \u2300 12", "45 to 60 deep", "no wood above, 8 below"}));
 }
 
 // Expected from: pencil. A hole 60 deep from the bottom is cut at 40 and lies hidden behind at 80.
 TEST(SideView, CutsAHoleFromTheBottomEdgeOnlyWithinItsDepth) {
     Project project = blankPanel(400, 250, 18);
     project.clampHoles.push_back({"h", Edge::Bottom, 100, 10, 60, {}, {}});
-    EXPECT_EQ(marksOf<Area>(sideView(project, {}, 40, 1), Ink::ClampHole).size(), 1U);
-    EXPECT_EQ(marksOf<Area>(sideView(project, {}, 80, 1), Ink::ClampHole).size(), 0U);
-    EXPECT_EQ(marksOf<Area>(sideView(project, {}, 80, 1), Ink::Hidden).size(), 1U);
+    EXPECT_EQ(marksOf<Area>(levelView(project, {}, 40), Ink::ClampHole).size(), 1U);
+    EXPECT_EQ(marksOf<Area>(levelView(project, {}, 80), Ink::ClampHole).size(), 0U);
+    EXPECT_EQ(marksOf<Area>(levelView(project, {}, 80), Ink::Hidden).size(), 1U);
+}
+
+// Expected from: pencil. The same panel from the right edge, cut at x = 200: the window opens from y 90 to 146, 56;
+// at 2.5 times the height the back lies 30 to the right of the layout face.
+TEST(SideView, StandsUprightOnThePlansHeights) {
+    const Drawing drawing = uprightView(blankPanel(400, 250, 12), windowInPanel(), 200, 2.5);
+    const auto wood = marksOf<Area>(drawing, Ink::Wood);
+    ASSERT_EQ(wood.size(), 2U);
+    double lowest = 250, highest = 0, farthest = 0;
+    for (const OutlinePiece& piece : wood[0].loops[0]) {
+        lowest = std::min(lowest, piece.from.y);
+        highest = std::max(highest, piece.from.y);
+        farthest = std::max(farthest, piece.from.x);
+    }
+    EXPECT_DOUBLE_EQ(lowest, 0);
+    EXPECT_DOUBLE_EQ(highest, 90);
+    EXPECT_DOUBLE_EQ(farthest, 30);
+    EXPECT_EQ(dimensionTexts(drawing), (std::vector<std::string>{"56"})) << "no kerf is cut here, so none is dimensioned";
+}
+
+// Expected from: pencil. A line across the panel at y = 60 with its kerf above it: 60 to 63.2, kerf 6, web 6.
+TEST(SideView, DimensionsKerfAndWebUpright) {
+    Solved solved;
+    solved.kerfDepth = 6;
+    solved.lines = {sawnLine("A", {0, 60}, {400, 60}, Side::Left)};
+    const Drawing drawing = uprightView(blankPanel(400, 250, 12), solved, 200);
+    EXPECT_EQ(dimensionTexts(drawing), (std::vector<std::string>{"kerf 6", "web 6"}));
+    const auto bands = marksOf<Area>(drawing, Ink::KerfBand);
+    ASSERT_EQ(bands.size(), 1U);
+    const Outline band = makeOutline(bands[0].loops);
+    EXPECT_NEAR(band.bounds.low.y, 60, 1e-9);
+    EXPECT_NEAR(band.bounds.high.y, 63.2, 1e-9);
+    EXPECT_EQ(band.bounds.low.x, 0);
+    EXPECT_EQ(band.bounds.high.x, 6);
+}
+
+// Expected from: pencil. A hole of 5 in 12 with its axis at 6: 3.5 above, 3.5 below, both drawn where 60 deep leaves
+// wood past the point, and the axis at the mouth.
+TEST(SideView, DimensionsTheHeightsOfALyingHole) {
+    Project project = blankPanel(400, 250, 12);
+    project.clampHoles.push_back({"h", Edge::Left, 100, 5, 60, {}, {}});
+    const auto texts = dimensionTexts(levelView(project, {}, 118));
+    EXPECT_EQ(std::ranges::count(texts, "3.5"), 2);
+    const auto labels = marksOf<Label>(levelView(project, {}, 118), Ink::Text);
+    EXPECT_EQ(std::ranges::count(labels, "axis 6", &Label::text), 1);
+    project.clampHoles[0].edge = Edge::Right;
+    EXPECT_EQ(std::ranges::count(dimensionTexts(levelView(project, {}, 118)), "axis 6"), 1);
+    project.clampHoles[0].edge = Edge::Bottom;
+    EXPECT_EQ(std::ranges::count(dimensionTexts(uprightView(project, {}, 118)), "axis 6"), 1);
+}
+
+// Expected from: pencil. The left edge runs down: at 132 from the top of 250 the axis lies at y = 118, on the cut.
+TEST(SideView, CutsALyingHoleOnTheCuttingLineAndHidesItBeside) {
+    Project project = blankPanel(400, 250, 12);
+    project.clampHoles.push_back({"h", Edge::Left, 132, 5, 60, {}, {}});
+    const auto cut = marksOf<Area>(levelView(project, {}, 118), Ink::ClampHole);
+    ASSERT_EQ(cut.size(), 1U);
+    const Outline bore = makeOutline(cut[0].loops);
+    EXPECT_NEAR(bore.area, 5 * 60, 1e-9);
+    EXPECT_TRUE(marksOf<Area>(levelView(project, {}, 121), Ink::ClampHole).empty());
+    EXPECT_EQ(marksOf<Stroke>(levelView(project, {}, 121), Ink::Hidden).size(), 3U);
+}
+
+Finding aboutHole(const char* code, Severity severity, Point at) {
+    Finding finding;
+    finding.code = code;
+    finding.severity = severity;
+    finding.hole = 0;
+    finding.at = at;
+    return finding;
+}
+
+// Expected from: pencil. 150 deep from the left edge at y = 118 it stands 40 past the window's wall at 110.
+TEST(SideView, OutlinesWhereAHoleComesThroughAndSignsIt) {
+    Project project = blankPanel(400, 250, 12);
+    project.clampHoles.push_back({"h", Edge::Left, 132, 5, 150, {}, {}});
+    const std::vector<Finding> found{aboutHole("hole-kerf", Severity::Care, {110, 118}),
+                                     aboutHole("hole-through", Severity::Stop, {150, 118})};
+    const CuttingLine cut{CutDirection::Level, 118};
+    const Drawing drawing = sideView(project, windowInPanel(), found, cut, {});
+    const auto outlined = marksOf<Area>(drawing, Ink::FindingStop);
+    ASSERT_EQ(outlined.size(), 1U);
+    const Box box = makeOutline(outlined[0].loops).bounds;
+    EXPECT_NEAR(box.low.x, 110, 1e-9);
+    EXPECT_NEAR(box.high.x, 150, 1e-9);
+    EXPECT_NEAR(box.high.y - box.low.y, 5, 1e-9);
+    const auto signs = marksOf<Circle>(drawing, Ink::FindingStop);
+    ASSERT_EQ(signs.size(), 1U);
+    EXPECT_EQ(signs[0].id, "2") << "its number in the column of findings";
+    EXPECT_EQ(signs[0].centre.x, 150);
+    EXPECT_EQ(marksOf<Circle>(drawing, Ink::FindingCare).size(), 1U);
+    const Drawing without = sideView(project, windowInPanel(), found, cut, {.findings = false});
+    EXPECT_TRUE(marksOf<Area>(without, Ink::FindingStop).empty());
+    EXPECT_TRUE(marksOf<Circle>(without, Ink::FindingStop).empty());
+}
+
+TEST(SideView, WordsBeginWhereTheViewBegins) {
+    Project project = blankPanel(400, 250, 18);
+    project.clampHoles.push_back({"h", Edge::Bottom, 100, 10, 60, {}, {}});
+    const Drawing drawing = sideView(project, {}, {}, {CutDirection::Level, 40}, {.wordsFrom = 130});
+    for (const Label& label : marksOf<Label>(drawing, Ink::Text)) {
+        if (label.id == "hole") { EXPECT_EQ(label.at.x, 130); }
+    }
+}
+
+TEST(SideView, LeavesOutTheLayersThatAreHidden) {
+    Solved solved = windowInPanel();
+    const CuttingLine cut{CutDirection::Level, 50};
+    const Project panel = blankPanel(400, 250, 12);
+    EXPECT_EQ(marksOf<Area>(sideView(panel, solved, {}, cut, {}), Ink::KerfBand).size(), 2U);
+    EXPECT_TRUE(marksOf<Area>(sideView(panel, solved, {}, cut, {.kerfs = false}), Ink::KerfBand).empty());
+    EXPECT_FALSE(dimensionTexts(sideView(panel, solved, {}, cut, {})).empty());
+    EXPECT_TRUE(dimensionTexts(sideView(panel, solved, {}, cut, {.dimensions = false})).empty());
 }
 
 }  // namespace

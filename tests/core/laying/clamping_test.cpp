@@ -77,10 +77,5 @@ TEST(Clamping, ANudgeSlidesAndDrills) {
     EXPECT_EQ(withHoleDepth(project, 0, -3).clampHoles.front().depth, kLeastDepth);
 }
 
-TEST(Clamping, TheOutlineOfAHoleFromTheTop) {
-    const std::vector<Point> outline = holeOutline(blankPanel().panel, holeOf(Edge::Top, 100, 60));
-    EXPECT_EQ(outline, (std::vector<Point>{{304, 250}, {296, 250}, {296, 190}, {304, 190}}));
-}
-
 }  // namespace
 }  // namespace kerfwall

@@ -2,6 +2,8 @@
 // Lines that cannot be solved yet: shown where they would run, with their trouble on the panel.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/drawing/plan_drawing.h"
 #include "core/geometry/moving.h"
 #include "core/geometry/nearest.h"

@@ -153,14 +153,14 @@ TEST_F(ChangingByHand, AClampHoleIsPlacedDraggedAndTyped) {
 }
 
 TEST_F(ChangingByHand, TheCutIsDraggedTypedAndNudged) {
-    EXPECT_EQ(m_window.session().cutHeight(), 125);
-    key(Qt::Key_6);
+    EXPECT_EQ(m_window.session().cut(CutDirection::Level).at, 125);
+    m_window.chooseTool(MainWindow::CutAt);
     drag({200, 125}, {200, 60});
-    EXPECT_EQ(m_window.session().cutHeight(), 60);
+    EXPECT_EQ(m_window.session().cut(CutDirection::Level).at, 60);
     key(Qt::Key_Up);
-    EXPECT_EQ(m_window.session().cutHeight(), 61);
+    EXPECT_EQ(m_window.session().cut(CutDirection::Level).at, 61);
     type("entry0", "80");
-    EXPECT_EQ(m_window.session().cutHeight(), 80);
+    EXPECT_EQ(m_window.session().cut(CutDirection::Level).at, 80);
     EXPECT_TRUE(m_window.session().isSaved());
 }
 

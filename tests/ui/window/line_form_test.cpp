@@ -15,7 +15,7 @@ protected:
         HandOnSheet::SetUp();
         layRectangle();
         m_window.selection().pickLine("A");
-        key(Qt::Key_F5);
+        key(Qt::Key_L, Qt::ControlModifier);
     }
     QComboBox* box(const char* name) { return m_window.findChild<QComboBox*>(QString::fromLatin1(name)); }
     void choose(const char* name, const char* option) {

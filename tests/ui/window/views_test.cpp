@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QScreen>
 #include <QPushButton>
 #include <QWheelEvent>
 
@@ -78,6 +79,15 @@ TEST_F(Views, AChosenStepIsReadWholeAndASecondClickFoldsItAgain) {
     EXPECT_GT(step->sizeHint().height(), folded);
     QTest::keyClick(step, Qt::Key_Return);
     EXPECT_FALSE(step->isChosen());
+}
+
+// Expected from: the screen. A window that was never sized by hand fits on it.
+TEST_F(Views, AFreshWindowFitsTheScreen) {
+    MainWindow fresh;
+    fresh.show();
+    EXPECT_LE(fresh.height(), fresh.screen()->availableGeometry().height());
+    EXPECT_LE(fresh.minimumSizeHint().height(), 680);
+    EXPECT_LE(fresh.minimumSizeHint().width(), 1024);
 }
 
 TEST_F(Views, EveryFieldAndToolHasANameToBeReadAloud) {
