@@ -12,8 +12,6 @@ namespace kerfwall {
 void MainWindow::makeMenus() {
     makeFileMenu();
     makeEditMenu();
-    QMenu* line = m_header->menus()->addMenu(tr("&Line"));
-    line->addAction(tr("&How it was laid, its name, its saw"), QKeySequence(Qt::CTRL | Qt::Key_L), this, &MainWindow::layLineForm);
     QMenu* panel = m_header->menus()->addMenu(tr("&Panel"));
     panel->addAction(tr("&Size, thickness, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
     panel->addAction(tr("A &window from the size wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
@@ -50,6 +48,7 @@ void MainWindow::makeEditMenu() {
     m_redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addSeparator();
     edit->addAction(tr("&Pick everything"), QKeySequence::SelectAll, this, &MainWindow::pickAll);
+    edit->addAction(tr("The &line that is picked: how it was laid, its name, its saw"), QKeySequence(Qt::CTRL | Qt::Key_L), this, &MainWindow::layLineForm);
     m_delete = edit->addAction(tr("&Take away what is picked"), QKeySequence(Qt::Key_Delete), this, &MainWindow::deletePicked);
 }
 
