@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "ui/bench_rows.h"
 #include "ui/wording.h"
 
 namespace kerfwall {
@@ -54,14 +55,7 @@ QString placeOf(const Finding& finding) {
 QString sawText(const Project& project, const WorkStep& step) {
     const Saw* saw = findSaw(benchOf(project), step.saw);
     if (!saw) return text("By hand");
-    switch (saw->kind) {
-        case SawKind::RipFence: return text("Rip fence");
-        case SawKind::CrosscutSled: return text("Crosscut sled");
-        case SawKind::MitreGauge: return text("Mitre gauge");
-        case SawKind::GuideRail: return text("Guide rail");
-        case SawKind::SlidingMitre: return text("Sliding mitre saw");
-    }
-    return {};
+    return sawKindText(saw->kind);
 }
 
 /// "Rip fence 101.85, blade 6 up": what is set, in the order it is set.
@@ -187,7 +181,7 @@ std::vector<CardRow::Text> findingTexts(const std::vector<Finding>& findings) {
         const Finding& finding = findings[i];
         const QString place = placeOf(finding);
         const QString heading = severityText(finding.severity) + (place.isEmpty() ? QString() : QStringLiteral(": ") + place);
-        rows.push_back({kindOf(finding.severity), QString::number(i + 1), heading, plain(finding.text), {}});
+        rows.push_back({kindOf(finding.severity), QString::number(i + 1), heading, firstSentence(plain(finding.text)), plain(finding.text)});
     }
     return rows;
 }

@@ -3,6 +3,7 @@
 
 #include <QComboBox>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -135,8 +136,17 @@ void EntryLine::beginWith(const QString& text) {
     }
 }
 
+/// A choice leaves Return and Esc to the line.
+void EntryLine::keyPressEvent(QKeyEvent* event) {
+    if (!qobject_cast<QComboBox*>(focusWidget())) QWidget::keyPressEvent(event);
+    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) Q_EMIT entered();
+    else if (event->key() == Qt::Key_Escape) Q_EMIT left();
+    else QWidget::keyPressEvent(event);
+}
+
 void EntryLine::focusFirstField() {
     for (const Slot& slot : m_slots) {
+        if (!slot.choice->isHidden()) return slot.choice->setFocus(Qt::ShortcutFocusReason);
         if (slot.field->isHidden()) continue;
         slot.field->setFocus(Qt::ShortcutFocusReason);
         slot.field->selectAll();

@@ -37,6 +37,7 @@ Q_SIGNALS:
     void unitsAsked();
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/job_card.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/shop/same_finding.h"
 #include "ui/card_texts.h"
+#include "ui/opened_finding.h"
 #include "ui/session.h"
 
 namespace kerfwall {
@@ -27,6 +30,12 @@ JobCard::JobCard(Session& session, QWidget* parent) : QScrollArea(parent), m_ses
     m_sizes = makeSection(tr("Sizes"), {});
     m_column->addStretch(1);
     setWidget(sheet);
+    m_opened = new OpenedFinding(m_session, sheet);
+    connect(m_opened, &OpenedFinding::offered, this, [this] {
+        orderKeys();
+        showOpened();
+    });
+    connect(m_opened, &OpenedFinding::applied, this, &JobCard::closeOpened);
     m_soon.setSingleShot(true);
     m_soon.setInterval(0);
     connect(&m_soon, &QTimer::timeout, this, &JobCard::refresh);
@@ -79,20 +88,15 @@ void JobCard::refresh() {
     m_order.summary->setText(orderSummary(m_session.order()));
     fill(m_sizes, sizeTexts(m_session.project(), m_session.solved()));
     m_sizes.title->setVisible(!m_session.solved().cutouts.empty());
+    followOpened();
 }
 
 void JobCard::choose(Section& section, std::size_t row) {
     const bool again = section.cards.at(row)->isChosen();
-    for (Section* each : {&m_findings, &m_order, &m_sizes}) {
-        for (std::size_t i = 0; i < each->cards.size(); ++i) each->cards[i]->setChosen(!again && each == &section && i == row);
-    }
+    closeOpened();
     if (again) return Q_EMIT pointed({}, std::nullopt);
-    if (&section == &m_findings && row < m_session.findings().size()) {
-        const Finding& finding = m_session.findings()[row];
-        if (finding.hole) Q_EMIT holePointed(*finding.hole);
-        else if (!finding.cutout.empty() && finding.lines.empty()) Q_EMIT cutoutPointed(finding.cutout);
-        Q_EMIT pointed(finding.lines, finding.at);
-    }
+    if (&section == &m_findings) return openFinding(row);
+    chooseOnly(&section, row);
     if (&section == &m_order && row < m_session.order().steps.size()) {
         Q_EMIT pointed(m_session.order().steps[row].lines, std::nullopt);
     }
@@ -100,6 +104,80 @@ void JobCard::choose(Section& section, std::size_t row) {
         const std::vector<LineId> lines = sizeLines(m_session.project(), m_session.solved(), row);
         Q_EMIT pointed(lines, std::nullopt);
     }
+}
+
+/// None: no row is chosen.
+void JobCard::chooseOnly(const Section* section, std::size_t row) {
+    for (const Section* each : {&m_findings, &m_order, &m_sizes}) {
+        for (std::size_t i = 0; i < each->cards.size(); ++i) each->cards[i]->setChosen(each == section && i == row);
+    }
+}
+
+void JobCard::point(const Finding& finding) {
+    if (finding.hole) Q_EMIT holePointed(*finding.hole);
+    else if (finding.fence) Q_EMIT fencePointed(*finding.fence);
+    else if (!finding.cutout.empty() && finding.lines.empty()) Q_EMIT cutoutPointed(finding.cutout);
+    Q_EMIT pointed(finding.lines, finding.at);
+}
+
+void JobCard::openFinding(std::size_t index) {
+    refresh();
+    if (index >= m_session.findings().size()) return;
+    chooseOnly(&m_findings, index);
+    layOpened(index);
+    point(m_session.findings()[index]);
+    m_opened->open(m_session.findings()[index]);
+    showOpened();
+}
+
+/// The row and as much of what stands under it as there is room for; seen once the column is laid out anew.
+void JobCard::showOpened() {
+    QTimer::singleShot(0, this, [this] {
+        const auto chosen = std::ranges::find_if(m_findings.cards, &CardRow::isChosen);
+        if (!m_opened->finding() || chosen == m_findings.cards.end()) return;
+        ensureWidgetVisible(m_opened, 0, 0);
+        ensureWidgetVisible(*chosen, 0, 0);
+    });
+}
+
+void JobCard::layOpened(std::size_t row) {
+    m_findings.rows->removeWidget(m_opened);
+    m_findings.rows->insertWidget(m_findings.rows->indexOf(m_findings.cards[row]) + 1, m_opened);
+}
+
+/// The opened finding's row may stand elsewhere after a change, or be gone.
+void JobCard::followOpened() {
+    if (!m_opened->finding()) return;
+    const std::vector<Finding>& all = m_session.findings();
+    const auto row = sameFinding(all, *m_opened->finding());
+    if (!row) {
+        closeOpened();
+        return Q_EMIT pointed({}, std::nullopt);
+    }
+    chooseOnly(&m_findings, *row);
+    layOpened(*row);
+    m_opened->follow(all[*row]);
+}
+
+/// Tab goes from the row to its remedies and on to the next row.
+void JobCard::orderKeys() {
+    const auto chosen = std::ranges::find_if(m_findings.cards, &CardRow::isChosen);
+    if (chosen == m_findings.cards.end()) return;
+    QWidget* before = *chosen;
+    for (QWidget* stop : m_opened->stops()) {
+        setTabOrder(before, stop);
+        before = stop;
+    }
+    if (chosen + 1 != m_findings.cards.end()) setTabOrder(before, *(chosen + 1));
+}
+
+void JobCard::closeOpened() {
+    const auto chosen = std::ranges::find_if(m_findings.cards, &CardRow::isChosen);
+    const bool hadFocus = m_opened->isAncestorOf(QApplication::focusWidget());
+    m_opened->close();
+    // The keyboard goes on from the row.
+    if (hadFocus && chosen != m_findings.cards.end()) (*chosen)->setFocus(Qt::OtherFocusReason);
+    chooseOnly(nullptr, 0);
 }
 
 std::optional<std::size_t> JobCard::stepFinding(int by) {

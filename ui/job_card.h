@@ -5,7 +5,7 @@
 #include <QTimer>
 #include <vector>
 
-#include "core/says/layout_line.h"
+#include "core/shop/finding.h"
 #include "ui/card_row.h"
 
 class QLabel;
@@ -13,6 +13,7 @@ class QVBoxLayout;
 
 namespace kerfwall {
 
+class OpenedFinding;
 class Session;
 
 /// The column that reads from top to bottom like a job card: what to mind, the order of work, the sizes. What the
@@ -26,6 +27,8 @@ public:
     /// Lays a form on top of the card in place of the one there; none: takes it away. Not owned.
     void layForm(QWidget* form);
     QWidget* form() const { return m_form; }
+    /// Opens the row of that finding: its whole sentence, a picture of its place, its remedies.
+    void openFinding(std::size_t index);
     /// Chooses the finding so many rows on from the one that is chosen, round and round, and points it out. None: there is
     /// no finding.
     std::optional<std::size_t> stepFinding(int by);
@@ -37,6 +40,7 @@ Q_SIGNALS:
     void pointed(const std::vector<kerfwall::LineId>& lines, std::optional<kerfwall::Point> at);
     void cutoutPointed(const std::string& cutout);
     void holePointed(std::size_t hole);
+    void fencePointed(std::size_t fence);
 
 private:
     struct Section {
@@ -49,14 +53,19 @@ private:
     Section makeSection(const QString& title, const QString& whenEmpty);
     void fill(Section& section, const std::vector<CardRow::Text>& texts);
     void refresh();
-    void showFindings();
-    void showOrder();
-    void showSizes();
     void choose(Section& section, std::size_t row);
+    void chooseOnly(const Section* section, std::size_t row);
+    void point(const Finding& finding);
+    void followOpened();
+    void layOpened(std::size_t row);
+    void orderKeys();
+    void showOpened();
+    void closeOpened();
 
     Session& m_session;
     QVBoxLayout* m_column;
     QWidget* m_form = nullptr;
+    OpenedFinding* m_opened;
     QTimer m_soon;  // several changes within one frame are shown once
     Section m_findings;
     Section m_order;

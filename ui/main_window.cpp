@@ -4,31 +4,33 @@
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QIcon>
-#include <QPushButton>
 #include <QScreen>
 #include <QSettings>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/geometry/picking.h"
-#include "core/geometry/taking_away.h"
+#include "ui/bench_form.h"
 #include "ui/bore_tool.h"
 #include "ui/clamp_tool.h"
 #include "ui/cut_tool.h"
 #include "ui/entry_line.h"
 #include "ui/fence_form.h"
 #include "ui/fence_tool.h"
+#include "ui/first_sheet.h"
 #include "ui/header_line.h"
 #include "ui/job_card.h"
 #include "ui/laying_tool.h"
 #include "ui/line_form.h"
+#include "ui/measure_tool.h"
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
-#include "ui/picked_text.h"
 #include "ui/plan_view.h"
 #include "ui/screen_form.h"
 #include "ui/sheet_form.h"
 #include "ui/sheet_views.h"
 #include "ui/side_view_panel.h"
+#include "ui/sizes_on_plan.h"
 #include "ui/spoken.h"
 #include "ui/tool_strip.h"
 #include "ui/wanted_form.h"
@@ -46,6 +48,7 @@ constexpr int kColumnWidth = 400;
 }  // namespace
 
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
+    takeResources();
     setObjectName(QStringLiteral("sheet"));
     resize(QSize(1360, 860).boundedTo(screen()->availableSize() - QSize(8, 40)));  // room for the window's frame
     setAcceptDrops(true);
@@ -57,17 +60,23 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     chooseTool(LayAt);
     refreshNames();
     m_plan->setFocus();
+    refreshFirst();
+    m_first->focusFirst();
 }
 
 void MainWindow::makeTools() {
-    m_tools = {new PickTool(m_session, m_selection, this),  new LayingTool(m_session, m_selection, this),
+    m_pick = new PickTool(m_session, m_selection, this);
+    m_tools = {m_pick,                                      new LayingTool(m_session, m_selection, this),
                new WasteTool(m_session, m_selection, this), new BoreTool(m_session, m_selection, this),
                new ClampTool(m_session, m_selection, this), new FenceTool(m_session, m_selection, this),
-               new CutTool(m_session, m_selection, this)};
-    m_tools.front()->setObjectName(QStringLiteral("pick"));
+               new MeasureTool(m_session, m_selection, this), new CutTool(m_session, m_selection, this)};
+    m_pick->setObjectName(QStringLiteral("pick"));
     for (Tool* tool : m_tools) {
         connect(tool, &Tool::updated, this, [this, tool] {
-            if (tool == m_tool) refreshEntry();
+            if (tool != m_tool) return;
+            m_firstAside = m_firstAside || tool->isBusy();
+            refreshFirst();
+            refreshEntry();
         });
     }
 }
@@ -83,19 +92,19 @@ void MainWindow::layOut() {
     m_plan = m_views->plan();
     m_notice = new NoticeBar(m_views);
     m_views->layOver(m_notice);
+    m_sizes = new SizesOnPlan(m_session, m_selection, *m_plan, [this] { return m_tool == m_pick && !m_pick->isBusy(); });
     m_card = new JobCard(m_session, sheet);
     m_card->setFixedWidth(kColumnWidth);
     m_entry = new EntryLine(sheet);
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
+    m_workpieceForm = makeWorkpieceForm(m_session, m_card->widget());
     m_fenceForm = makeFenceForm(m_session, m_selection, m_card->widget());
-    m_wantedForm = new WantedForm(m_session, m_card->widget());
-    m_lineForm = new LineForm(m_session, m_selection, m_card->widget());
+    m_wantedForm = new WantedForm(m_session, m_selection, m_card->widget());
+    m_benchForm = new BenchForm(m_session, m_card->widget());
     m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
-    m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
-    m_start->setObjectName(QStringLiteral("beginWanted"));
-    auto* onPlan = new QVBoxLayout(m_plan);
-    onPlan->addWidget(m_start, 0, Qt::AlignCenter);
+    m_lineForm = new LineForm(m_session, m_selection, m_card->widget());
+    layFirstSheet();
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
     middle->addWidget(m_strip);
@@ -110,7 +119,10 @@ void MainWindow::layOut() {
 void MainWindow::connectHand() {
     connect(m_strip, &ToolStrip::chosen, this, &MainWindow::chooseTool);
     connect(m_plan, &PlanView::typedOver, m_entry, &EntryLine::beginWith);
-    connect(m_plan, &PlanView::fieldAsked, m_entry, &EntryLine::focusFirstField);
+    connect(m_plan, &PlanView::fieldAsked, this, [this] {
+        if (m_pick->hasDeed()) m_pick->entered();
+        else m_entry->focusFirstField();
+    });
     connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
     connect(m_entry, &EntryLine::typed, this, [this](int field, std::optional<double> value) { m_tool->typed(field, value); });
     connect(m_entry, &EntryLine::chose, this, [this](int field, int option) { m_tool->chose(field, option); });
@@ -128,16 +140,28 @@ void MainWindow::connectHand() {
         m_plan->setFocus();
     });
     connect(m_entry, &EntryLine::unitsAsked, this, &MainWindow::switchUnits);
+    connect(m_sizes, &SizesOnPlan::pointed, m_pick, &PickTool::hint);
+    connect(m_pick, &PickTool::finished, this, [this] { m_plan->setFocus(); });
+    connect(m_plan, &PlanView::findingClicked, m_card, &JobCard::openFinding);
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
-    for (SheetForm* form : {m_panelForm, m_useForm, m_fenceForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_card, &JobCard::fencePointed, &m_selection, &Selection::pickFence);
+    for (SheetForm* form : {m_panelForm, m_useForm, m_workpieceForm, m_fenceForm}) {
+        connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
+    }
+    connect(m_benchForm, &BenchForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_lineForm, &LineForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
+    connect(m_wantedForm, &WantedForm::foreseen, m_plan, &PlanView::foresee);
+    connect(m_wantedForm, &WantedForm::clickAsked, this, &MainWindow::clickCorners);
+    connect(m_wantedForm->cornerTool(), &Tool::updated, this, [this] {
+        if (m_tool == m_wantedForm->cornerTool()) refreshEntry();
+    });
+    connectFirstSheet();
     connect(m_screenForm, &ScreenForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_screenForm, &ScreenForm::measured, m_plan, &PlanView::showLifeSize);
-    connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
     connect(&m_selection, &Selection::changed, this, [this] {
         refreshFenceForm();
         refreshEntry();
@@ -147,7 +171,7 @@ void MainWindow::connectHand() {
         m_selection.pick(stillThere(m_session.project(), m_selection.picked()));
         refreshEntry();
         refreshNames();
-        refreshStart();
+        refreshFirst();
         m_words.start();
     });
     connect(&m_session, &Session::cutMoved, this, [this] {
@@ -171,47 +195,47 @@ void MainWindow::connectHand() {
 }
 
 void MainWindow::chooseTool(int index) {
-    Tool* next = m_tools.at(static_cast<std::size_t>(index));
+    takeTool(m_tools.at(static_cast<std::size_t>(index)));
+    m_strip->choose(index);
+    m_wantedForm->showClicking(false);
+}
+
+void MainWindow::takeTool(Tool* next) {
     if (m_tool && m_tool != next) {
         if (m_tool->isBusy()) m_tool->cancel();
         m_session.commit();
     }
     m_tool = next;
-    m_strip->choose(index);
     m_plan->setTool(m_tool);
     m_plan->setFocus();
     refreshFenceForm();
     refreshEntry();
 }
 
+void MainWindow::clickCorners(bool clicking) {
+    Tool* corners = m_wantedForm->cornerTool();
+    if (clicking == (m_tool == corners)) return;
+    if (clicking) m_toolBefore = static_cast<int>(std::ranges::find(m_tools, m_tool) - m_tools.begin());
+    if (clicking) takeTool(corners);
+    else chooseTool(m_toolBefore);
+}
+
 void MainWindow::refreshEntry() {
-    if (m_tool) m_entry->show(m_tool->entry(), m_session.project().units);
+    if (!m_tool) return;
+    EntryState state = m_tool->entry();
+    if (isFirst()) state.sentence = tr("Take one of the offers to begin, or a tool to draw on the panel that lies here.");
+    m_entry->show(state, m_session.project().units);
 }
 
 void MainWindow::refreshNames() {
     setWindowTitle(m_session.name() + QStringLiteral("[*] – Kerfwall"));
     setWindowModified(!m_session.isSaved());
-    m_delete->setEnabled(!m_selection.isEmpty());
+    for (QAction* action : m_onPicked) action->setEnabled(!m_selection.isEmpty());
     m_showPicked->setEnabled(!m_selection.isEmpty());
     m_undo->setEnabled(!m_session.undoName().isEmpty());
     m_undo->setText(m_session.undoName().isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(m_session.undoName()));
     m_redo->setEnabled(!m_session.redoName().isEmpty());
     m_redo->setText(m_session.redoName().isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(m_session.redoName()));
-}
-
-void MainWindow::deletePicked() {
-    m_session.commit();
-    const Picked picked = stillThere(m_session.project(), m_selection.picked());
-    if (picked.isEmpty()) return;
-    const bool unmarks = !m_selection.cutout().empty();
-    m_selection.clear();
-    m_session.change(unmarks ? tr("Unmark waste") : tr("Take %1 away").arg(pickedText(picked)),
-                     withoutPicked(m_session.project(), m_session.solved(), picked));
-}
-
-void MainWindow::pickAll() {
-    chooseTool(PickAt);
-    m_selection.pick(everythingOf(m_session.project(), m_session.solved()));
 }
 
 void MainWindow::switchUnits() {
@@ -223,21 +247,14 @@ void MainWindow::switchUnits() {
 void MainWindow::layForm(SheetForm* form) {
     m_card->layForm(form);
     form->focusFirst();
-    refreshStart();
+    refreshFirst();
 }
 
-void MainWindow::layWantedForm() {
+void MainWindow::layBenchForm() {
     m_session.commit();
-    m_card->layForm(m_wantedForm);
-    m_wantedForm->focusFirst();
-    refreshStart();
-}
-
-void MainWindow::layLineForm() {
-    m_session.commit();
-    m_card->layForm(m_lineForm);
-    m_lineForm->focusFirst();
-    refreshStart();
+    m_card->layForm(m_benchForm);
+    m_benchForm->focusFirst();
+    refreshFirst();
 }
 
 /// The picked fence's size goes with it on the card while fences are in hand, and never in another form's place.
@@ -245,7 +262,7 @@ void MainWindow::refreshFenceForm() {
     const bool picked = m_selection.fence().has_value();
     if (picked && m_tool == m_tools.at(FenceAt) && !m_card->form()) m_card->layForm(m_fenceForm);
     if (!picked && m_card->form() == m_fenceForm) m_card->layForm(nullptr);
-    refreshStart();
+    refreshFirst();
 }
 
 void MainWindow::layFenceForm() {
@@ -253,15 +270,17 @@ void MainWindow::layFenceForm() {
     layForm(m_fenceForm);
 }
 
-void MainWindow::layNoForm() {
-    m_card->layForm(nullptr);
-    refreshStart();
-    m_plan->setFocus();
+void MainWindow::layLineForm() {
+    m_session.commit();
+    m_card->layForm(m_lineForm);
+    m_lineForm->focusFirst();
+    refreshFirst();
 }
 
-void MainWindow::refreshStart() {
-    const Project& project = m_session.project();
-    m_start->setVisible(project.lines.empty() && project.cutouts.empty() && m_card->form() != m_wantedForm);
+void MainWindow::layNoForm() {
+    m_card->layForm(nullptr);
+    m_plan->setFocus();
+    refreshFirst();
 }
 
 void MainWindow::setLook(Look look) {
@@ -273,7 +292,6 @@ void MainWindow::setLook(Look look) {
 
 int runWindow(const QString& file) {
     QCoreApplication::setOrganizationName(QStringLiteral("Kerfwall"));
-    takeResources();
     const QVariant look = QSettings().value(QStringLiteral("look"));
     wear(*qApp, static_cast<Look>(std::clamp(look.toInt(), 0, 2)));
     MainWindow window;

@@ -6,24 +6,29 @@
 #include <functional>
 #include <vector>
 
+#include "core/shop/stock_panels.h"
+#include "ui/deed.h"
 #include "ui/look.h"
 #include "ui/selection.h"
 #include "ui/session.h"
 
 class QMenu;
-class QPushButton;
 
 namespace kerfwall {
 
+class BenchForm;
 class EntryLine;
+class FirstSheet;
 class HeaderLine;
 class JobCard;
 class LineForm;
 class NoticeBar;
+class PickTool;
 class PlanView;
 class ScreenForm;
 class SheetForm;
 class SheetViews;
+class SizesOnPlan;
 class Tool;
 class ToolStrip;
 class WantedForm;
@@ -49,7 +54,7 @@ public:
     void chooseTool(int index);
     void setLook(Look look);
 
-    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, FenceAt, CutAt };
+    enum Tools { PickAt, LayAt, WasteAt, BoreAt, ClampAt, FenceAt, MeasureAt, CutAt };
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -63,6 +68,7 @@ private:
     void makeMenus();
     void makeFileMenu();
     void makeEditMenu();
+    void makePickedMenu(QMenu* edit);
     void makeViewMenu();
     void makeSideViewMenu(QMenu* view);
     void makeLayerMenu(QMenu* view);
@@ -74,14 +80,34 @@ private:
     void refreshNames();
     void deletePicked();
     void pickAll();
+    void begin(DeedKind kind);
+    void copyPicked();
+    void cutPicked();
+    void paste();
+    void doublePicked();
+    /// Puts things on the sheet where there is room for them.
+    void put(const Project& snippet, const QString& name);
+    void openWindow();
+    void setNextSize();
     void switchUnits();
     void layForm(SheetForm* form);
+    void layFirstSheet();
+    void connectFirstSheet();
+    void refreshFirst();
+    bool isFirst() const;
+    void putFirstAside();
     void layWantedForm();
-    void layLineForm();
+    void chooseShelf();
+    void openSample(const QString& path);
+    void switchRack();
+    void takeTool(Tool* next);
+    /// Takes the hand that clicks a wanted opening's corners, or puts it back.
+    void clickCorners(bool clicking);
+    void layBenchForm();
     void layFenceForm();
     void refreshFenceForm();
+    void layLineForm();
     void layNoForm();
-    void refreshStart();
     void tellKeys();
 
     void askNew();
@@ -91,6 +117,7 @@ private:
     void askPublish();
     void print();
     void remember(const QString& path);
+    QStringList lastFiles() const;
     void showRecent();
     /// Does it at once where nothing would be lost, else asks on the sheet.
     void whenSafe(const std::function<void()>& does);
@@ -99,6 +126,8 @@ private:
     Selection m_selection;
     std::vector<Tool*> m_tools;
     Tool* m_tool = nullptr;
+    PickTool* m_pick = nullptr;
+    SizesOnPlan* m_sizes = nullptr;
     HeaderLine* m_header = nullptr;
     NoticeBar* m_notice = nullptr;
     ToolStrip* m_strip = nullptr;
@@ -108,15 +137,21 @@ private:
     EntryLine* m_entry = nullptr;
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;
+    SheetForm* m_workpieceForm = nullptr;
+    BenchForm* m_benchForm = nullptr;
     SheetForm* m_fenceForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
-    LineForm* m_lineForm = nullptr;
+    int m_toolBefore = LayAt;  // taken again after corners were clicked
     ScreenForm* m_screenForm = nullptr;
-    QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet
+    FirstSheet* m_first = nullptr;  // on a sheet with nothing laid yet
+    StockPanel m_firstPanel;        // that lay there when the sheet was new
+    bool m_firstAside = false;      // until the next new sheet
+    QAction* m_rack = nullptr;
+    LineForm* m_lineForm = nullptr;
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
-    QAction* m_delete = nullptr;
+    std::vector<QAction*> m_onPicked;  // what is done to what is picked
     QAction* m_showPicked = nullptr;
     QTimer m_words;  // the views' words follow once a change has settled
     bool m_closing = false;

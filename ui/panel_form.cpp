@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "ui/bench_rows.h"
 #include "ui/session.h"
 #include "ui/sheet_form.h"
 #include "ui/wording.h"
@@ -51,9 +52,60 @@ SheetForm::LengthRow depthRow() {
     row.mayBeEmpty = true;
     row.emptyMeans = SheetForm::tr("worked out");
     row.read = [](const Project& project) { return std::optional(kerfDepthOf(project)); };
-    row.write = [](Project& project, std::optional<double> value) {
-        if (!value) project.kerfDepth.reset();
-        else if (*value < project.panel.thickness) project.kerfDepth = value;
+    row.write = [](Project& project, std::optional<double> value) { project.kerfDepth = value; };
+    row.refusal = [](const Project& project) {
+        const double depth = kerfDepthOf(project);
+        if (depth >= project.panel.thickness) {
+            return SheetForm::tr("A kerf is less deep than the panel's thickness of %1.")
+                .arg(lengthUnitFor(project.panel.thickness, project.units));
+        }
+        return bladeRefusal(project);
+    };
+    return row;
+}
+
+TextRow titleRow() {
+    TextRow row;
+    row.label = SheetForm::tr("Title");
+    row.objectName = QStringLiteral("projectTitle");
+    row.step = SheetForm::tr("Name the template");
+    row.read = [](const Project& project) { return QString::fromStdString(project.title); };
+    row.write = [](Project& project, const QString& text) {
+        project.title = text.trimmed().toStdString();
+        return QString();
+    };
+    return row;
+}
+
+TextRow materialRow() {
+    TextRow row;
+    row.label = SheetForm::tr("Material");
+    row.objectName = QStringLiteral("panelMaterial");
+    row.step = SheetForm::tr("Choose the material");
+    row.offered = {QStringLiteral("mdf"), QStringLiteral("hdf"), QStringLiteral("birch-plywood"), QStringLiteral("plywood"),
+                   QStringLiteral("chipboard"), QStringLiteral("acrylic")};
+    row.read = [](const Project& project) { return QString::fromStdString(project.panel.material); };
+    row.write = [](Project& project, const QString& text) {
+        const std::string id = text.trimmed().toStdString();
+        if (id.empty() || !isMaterialId(id)) {
+            return SheetForm::tr("A material is named by lower-case letters, digits and hyphens, like birch-plywood.");
+        }
+        project.panel.material = id;
+        return QString();
+    };
+    return row;
+}
+
+TextRow notesRow() {
+    TextRow row;
+    row.label = SheetForm::tr("Notes");
+    row.objectName = QStringLiteral("projectNotes");
+    row.step = SheetForm::tr("Write the notes");
+    row.hasLines = true;
+    row.read = [](const Project& project) { return QString::fromStdString(project.notes); };
+    row.write = [](Project& project, const QString& text) {
+        project.notes = text.toStdString();
+        return QString();
     };
     return row;
 }
@@ -97,13 +149,15 @@ SheetForm::ChoiceRow squareRow() {
 
 SheetForm* makePanelForm(Session& session, QWidget* parent) {
     auto* form = new SheetForm(SheetForm::tr("Panel"), session, parent);
-    form->addTitle();
+    form->addText(titleRow());
     form->addLength(sizeRow(SheetForm::tr("Width"), QStringLiteral("panelWidth"), SheetForm::tr("Set the panel's width"), &Panel::width));
     form->addLength(sizeRow(SheetForm::tr("Height"), QStringLiteral("panelHeight"), SheetForm::tr("Set the panel's height"), &Panel::height));
     form->addLength(thicknessRow());
+    form->addText(materialRow());
     form->addLength(depthRow());
     form->addChoice(referenceRow());
     form->addChoice(squareRow());
+    form->addText(notesRow());
     return form;
 }
 

@@ -3,6 +3,7 @@
 
 #include "core/geometry/moving.h"
 #include "core/geometry/picked.h"
+#include "ui/deed.h"
 #include "ui/tool.h"
 
 namespace kerfwall {
@@ -12,7 +13,13 @@ class PickTool : public Tool {
     Q_OBJECT
 
 public:
-    using Tool::Tool;
+    PickTool(Session& session, Selection& selection, QObject* parent);
+
+    /// Takes in hand what is to be done to what is picked, its numbers typed in the entry line.
+    void begin(DeedKind kind);
+    /// What stands in the entry line while something else on the plan is pointed at; "" for nothing.
+    void hint(const QString& sentence);
+    bool hasDeed() const { return m_deed != nullptr; }
 
     QString name() const override { return tr("Pick"); }
     void press(const Hand& hand) override;
@@ -20,17 +27,22 @@ public:
     void release(const Hand& hand) override;
     bool nudge(Point shift) override;
     void cancel() override;
-    bool isBusy() const override { return m_pressed && (m_moving || m_band); }
+    bool isBusy() const override { return m_deed || (m_pressed && (m_moving || m_band)); }
     EntryState entry() const override;
     void typed(int field, std::optional<double> value) override;
+    void chose(int field, int option) override;
     void entered() override;
     InHand inHand() const override;
 
+Q_SIGNALS:
+    void finished();  ///< what was in hand is done or left
+
 private:
+    void tryDeed();
+    void endDeed();
     void pickAt(const Hand& hand);
     void hover(const Hand& hand);
     void stretchBand(const Hand& hand);
-    bool isMovable() const;
     void carry(const Hand& hand);
     QString moveName() const;
     QString sentence() const;
@@ -43,6 +55,9 @@ private:
     Picked m_under;              // what lies under the pointer
     Picked m_held;               // what the press took hold of; nothing: a band begins there
     Picked m_pickedBefore;       // before the band
+    QString m_hint;
+    std::unique_ptr<Deed> m_deed;
+    std::expected<Copies, NoCarrying> m_made = std::unexpected(NoCarrying::NothingNew);  // what comes of it
     std::optional<Point> m_band;  // where the band has come to
 };
 

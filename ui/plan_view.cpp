@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/drawing/sign_at.h"
 #include "core/geometry/picking.h"
 #include "ui/cut_on_plan.h"
 #include "ui/cut_tool.h"
@@ -30,14 +31,14 @@ PlanView::PlanView(Session& session, Selection& selection, QWidget* parent)
     setAccessibleName(tr("Plan of the panel, layout face up"));
     connect(&m_session, &Session::changed, this, [this] {
         if (m_fitted) fit();
-        update();
+        renewGround();
     });
     connect(&m_session, &Session::opened, this, [this] {
         m_pointedOut.clear();
         m_pointedAt.reset();
         fit();
     });
-    connect(&m_session, &Session::cutMoved, this, qOverload<>(&PlanView::update));
+    connect(&m_session, &Session::cutMoved, this, &PlanView::renewGround);
     connect(&m_selection, &Selection::changed, this, qOverload<>(&PlanView::update));
 }
 
@@ -49,10 +50,23 @@ void PlanView::setTool(Tool* tool) {
     update();
 }
 
+void PlanView::foresee(const InHand& shown) {
+    m_foreseen = shown;
+    update();
+}
+
 void PlanView::pointOut(const std::vector<LineId>& lines, std::optional<Point> at) {
     m_pointedOut = lines;
     m_pointedAt = at;
+    if (at) bringIntoView(*at);
     update();
+}
+
+std::optional<std::size_t> PlanView::signUnder(QPointF pixel) const {
+    constexpr double kSignReach = 10;  // pixels: half a sign and a little more
+    const bool picks = m_tool && m_tool->objectName() == QStringLiteral("pick") && !m_tool->isBusy();
+    if (!picks || !m_layers.findings) return std::nullopt;
+    return signAt(m_session.findings(), m_scale.toPanel(pixel), kSignReach / m_scale.perMm);
 }
 
 Hand PlanView::handAt(QPointF pixel, Qt::KeyboardModifiers modifiers) const {
@@ -71,7 +85,7 @@ Hand PlanView::keyHand(Qt::KeyboardModifiers modifiers) const {
 
 void PlanView::setLayers(const PlanLayers& layers) {
     m_layers = layers;
-    update();
+    renewGround();
     Q_EMIT layersChanged();
 }
 
@@ -81,6 +95,7 @@ void PlanView::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton || !m_tool) return;
     m_pointedAt.reset();
     m_pointedOut.clear();
+    m_signFrom = event->position();
     m_draggedCut = m_tool->isBusy() ? std::nullopt : cutHandleAt(m_session, m_scale, event->position());
     if (!m_draggedCut) m_tool->press(handAt(event->position(), event->modifiers()));
 }
@@ -96,8 +111,14 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
 void PlanView::mouseReleaseEvent(QMouseEvent* event) {
     if (m_panFrom) return endPan();
     if (event->button() != Qt::LeftButton || !m_tool) return;
+    // What lies under a sign can be dragged; a click that stays opens the finding as well.
+    constexpr double kStill = 4;  // pixels
+    const bool stayed = m_signFrom && (event->position() - *m_signFrom).manhattanLength() < kStill;
+    const auto sign = stayed ? signUnder(*m_signFrom) : std::nullopt;
+    m_signFrom.reset();
     if (!m_draggedCut) m_tool->release(handAt(event->position(), event->modifiers()));
     m_draggedCut.reset();
+    if (sign) Q_EMIT findingClicked(*sign);
 }
 
 void PlanView::leaveEvent(QEvent*) {

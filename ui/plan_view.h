@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QPixmap>
 #include <QWidget>
 #include <optional>
 #include <vector>
@@ -36,8 +37,10 @@ public:
 
     const PlanLayers& layers() const { return m_layers; }
     void setLayers(const PlanLayers& layers);
-    /// Lines drawn bolder, as a step of work names them.
+    /// Lines drawn bolder, as a step of work names them, and a place ringed; out of view, it is brought to the middle.
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
+    /// What a form would lay, shown until the next.
+    void foresee(const InHand& shown);
 
     QSize sizeHint() const override { return {800, 560}; }
     QSize minimumSizeHint() const override { return {280, 240}; }
@@ -48,6 +51,7 @@ Q_SIGNALS:
     void typedOver(const QString& text);   ///< a digit typed while something is in hand
     void fieldAsked();                     ///< Return: to the entry line
     void deleteAsked();
+    void findingClicked(std::size_t index);  ///< its sign, with the pick tool
 
 protected:
     bool event(QEvent* event) override;
@@ -61,6 +65,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
+    void changeEvent(QEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
 private:
@@ -81,13 +86,18 @@ private:
     void dressPointer();
     bool panWithKeys(QKeyEvent* event);
 
+    // The plan without what the hand does.
+    void paintGround(QPainter& painter) const;
+    bool keepsGround();
+    void renewGround();
     int headingHeight() const;
     void paintHeading(QPainter& painter) const;
     void paintPicked(QPainter& painter) const;
-    void paintHand(QPainter& painter) const;
+    void paintHand(QPainter& painter, const InHand& shown) const;
     void paintNote(QPainter& painter, Point at, const QString& note) const;
     void paintKeyPoint(QPainter& painter) const;
     void setScale(const ViewScale& scale);
+    std::optional<std::size_t> signUnder(QPointF pixel) const;
 
     Session& m_session;
     Selection& m_selection;
@@ -95,10 +105,14 @@ private:
     ViewScale m_scale;
     bool m_fitted = true;  // keeps the whole panel in view until zoomed by hand
     PlanLayers m_layers;
+    QPixmap m_ground;  // null: none is kept
+    bool m_groundWasPainted = false;
     std::optional<CutDirection> m_draggedCut;
     std::optional<QPointF> m_panFrom;
+    std::optional<QPointF> m_signFrom;  // where the button went down
     bool m_spaceHeld = false;
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
+    InHand m_foreseen;
     std::vector<LineId> m_pointedOut;
     std::optional<Point> m_pointedAt;
 };

@@ -9,6 +9,7 @@
 #include "core/geometry/marking.h"
 #include "core/geometry/moving.h"
 #include "core/says/project_text.h"
+#include "ui/my_bench.h"
 
 namespace kerfwall {
 namespace {
@@ -20,6 +21,7 @@ Project blankSheet() {
     project.panel.width = 400;
     project.panel.height = 250;
     project.panel.thickness = 12;
+    project.bench = myBench();
     return project;
 }
 

@@ -1,118 +1,230 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sheet_form.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPlainTextEdit>
 #include <QPushButton>
+#include <cmath>
 
+#include "core/says/typed_list.h"
+#include "ui/leaving_text.h"
 #include "ui/length_field.h"
+#include "ui/quiet_box.h"
 #include "ui/session.h"
+#include "ui/wording.h"
 
 namespace kerfwall {
+namespace {
 
-SheetForm::SheetForm(const QString& title, Session& session, QWidget* parent)
-    : QFrame(parent), m_session(session), m_grid(new QGridLayout(this)), m_trouble(new QLabel(this)) {
-    m_grid->setContentsMargins(0, 0, 0, 18);
+constexpr int kFieldWidth = 150;
+constexpr int kLinesHeight = 92;
+
+void tell(QLabel* trouble, const QString& sentence) {
+    trouble->setText(sentence);
+    trouble->setVisible(!sentence.isEmpty());
+}
+
+QString listText(const std::vector<double>& sizes, Units units) {
+    QStringList parts;
+    for (const double size : sizes) parts << sizeFor(size, units);
+    return parts.join(QStringLiteral("; "));
+}
+
+}  // namespace
+
+void LengthRow::setRange(const Range& allowed) {
+    low = allowed.lowOpen ? std::nextafter(allowed.low, allowed.high) : allowed.low;
+    high = allowed.highOpen ? std::nextafter(allowed.high, allowed.low) : allowed.high;
+    range = QString::fromStdString(allowed.sentence());
+    range = range.left(1).toUpper() + range.mid(1) + QLatin1Char('.');
+}
+
+SheetForm::SheetForm(const QString& title, Session& session, QWidget* parent, Kind kind)
+    : QFrame(parent), m_session(session), m_grid(new QGridLayout(this)) {
+    m_grid->setContentsMargins(0, 0, 0, kind == Kind::Whole ? 18 : 6);
     m_grid->setVerticalSpacing(6);
     m_grid->setColumnStretch(0, 1);
-    auto* heading = new QLabel(title, this);
-    heading->setObjectName(QStringLiteral("sectionTitle"));
-    auto* done = new QPushButton(tr("Done"), this);
-    done->setObjectName(QStringLiteral("formDone"));
-    m_grid->addWidget(heading, 0, 0);
-    m_grid->addWidget(done, 0, 1);
-    m_trouble->setWordWrap(true);
-    m_trouble->setObjectName(QStringLiteral("formTrouble"));
-    m_trouble->hide();
-    m_grid->addWidget(m_trouble, 1, 0, 1, 2);
-    connect(done, &QPushButton::clicked, this, &SheetForm::closeAsked);
+    if (kind == Kind::Whole) {
+        auto* heading = new QLabel(title, this);
+        heading->setObjectName(QStringLiteral("sectionTitle"));
+        auto* done = new QPushButton(tr("Done"), this);
+        done->setObjectName(QStringLiteral("formDone"));
+        m_grid->addWidget(heading, 0, 0);
+        m_grid->addWidget(done, 0, 1);
+        connect(done, &QPushButton::clicked, this, &SheetForm::closeAsked);
+        hide();
+    } else if (!title.isEmpty()) {
+        addHeading(title);
+    }
     connect(&m_session, &Session::changed, this, &SheetForm::refresh);
-    hide();
 }
 
-void SheetForm::addRow(QLabel* label, QWidget* field) {
-    const int row = m_grid->rowCount();
-    label->setBuddy(field);
-    field->setAccessibleName(label->text());
-    field->setFixedWidth(150);
-    m_grid->addWidget(label, row, 0);
-    m_grid->addWidget(field, row, 1);
+void SheetForm::addHeading(const QString& title) {
+    auto* heading = new QLabel(title, this);
+    heading->setObjectName(QStringLiteral("groupTitle"));
+    heading->setIndent(0);
+    m_grid->addWidget(heading, m_grid->rowCount(), 0, 1, 2);
 }
 
-void SheetForm::addLength(const LengthRow& row, const std::function<bool(const Project&)>& isShown) {
-    auto* field = new LengthField(this);
+QLabel* SheetForm::lay(const FormRow& row, QWidget* field, const RowShown& isShown,
+                       std::function<void(const Project&)> refreshField, bool isWide) {
     auto* label = new QLabel(row.label, this);
+    auto* trouble = new QLabel(this);
+    label->setBuddy(field);
+    label->setWordWrap(true);
     field->setObjectName(row.objectName);
+    field->setAccessibleName(row.label);
+    trouble->setObjectName(row.objectName + QStringLiteral("Trouble"));
+    trouble->setProperty("trouble", true);
+    trouble->setWordWrap(true);
+    trouble->hide();
+    const int at = m_grid->rowCount();
+    m_grid->addWidget(label, at, 0, 1, isWide ? 2 : 1);
+    if (!isWide) field->setFixedWidth(kFieldWidth);
+    m_grid->addWidget(field, isWide ? at + 1 : at, isWide ? 0 : 1, 1, isWide ? 2 : 1);
+    m_grid->addWidget(trouble, at + 2, 0, 1, 2);
+    m_rows.push_back({label, field, trouble, isShown, std::move(refreshField)});
+    refresh();
+    return trouble;
+}
+
+void SheetForm::addLength(const LengthRow& row, const RowShown& isShown) {
+    auto* field = new LengthField(this);
     field->setRange(row.low, row.high, row.range);
     field->setMayBeEmpty(row.mayBeEmpty);
     field->setPlaceholderText(row.emptyMeans);
-    addRow(label, field);
-    m_lengths.push_back({row, field, label, isShown});
-    connect(field, &LengthField::entered, this, [this, row](std::optional<double> value) { enter(row, value); });
-    connect(field, &LengthField::troubled, this, [this](const QString& sentence) {
-        m_trouble->setText(sentence);
-        m_trouble->setVisible(!sentence.isEmpty());
+    if (row.isAngle) field->setKind(LengthField::Kind::Angle);
+    QLabel* trouble = lay(row, field, isShown, [field, row](const Project& project) {
+        field->setUnits(row.inMillimetres ? Units::Millimetres : project.units);
+        field->show(row.read(project));
     });
+    connect(field, &LengthField::entered, this, [=, this](std::optional<double> value) { enter(row, value, trouble); });
+    connect(field, &LengthField::troubled, this, [trouble](const QString& sentence) { tell(trouble, sentence); });
     connect(field, &LengthField::left, this, &SheetForm::closeAsked);
-    refresh();
 }
 
-void SheetForm::enter(const LengthRow& row, std::optional<double> value) {
-    if (!value && !row.mayBeEmpty) return;
+void SheetForm::enter(const LengthRow& row, std::optional<double> value, QLabel* trouble) {
+    tell(trouble, {});
+    if (!value && !row.mayBeEmpty) return refresh();
     if (value == row.read(m_session.project())) return;
     Project next = m_session.project();
     row.write(next, value);
+    const QString refusal = row.refusal ? row.refusal(next) : QString();
+    if (!refusal.isEmpty()) {
+        refresh();
+        return tell(trouble, refusal);
+    }
     m_session.change(row.step, next);
 }
 
-void SheetForm::addChoice(const ChoiceRow& row) {
-    auto* box = new QComboBox(this);
-    box->setObjectName(row.objectName);
-    addRow(new QLabel(row.label, this), box);
-    m_choices.push_back({row, box});
+void SheetForm::addChoice(const ChoiceRow& row, const RowShown& isShown) {
+    auto* box = new QuietBox(this);
+    lay(row, box, isShown, [box, row](const Project& project) {
+        const QStringList options = row.options(project);
+        while (box->count() < options.size()) box->addItem({});
+        while (box->count() > options.size()) box->removeItem(box->count() - 1);
+        for (int i = 0; i < options.size(); ++i) box->setItemText(i, options[i]);
+        box->setCurrentIndex(row.read(project));
+    });
     connect(box, &QComboBox::activated, this, [this, row](int option) {
         Project next = m_session.project();
         row.write(next, option);
         m_session.change(row.step, next);
     });
-    refresh();
 }
 
-void SheetForm::addTitle() {
-    m_title = new QLineEdit(this);
-    m_title->setObjectName(QStringLiteral("projectTitle"));
-    addRow(new QLabel(tr("Title"), this), m_title);
-    connect(m_title, &QLineEdit::editingFinished, this, [this] {
-        Project next = m_session.project();
-        next.title = m_title->text().trimmed().toStdString();
-        m_session.change(tr("Name the template"), next);
+void SheetForm::addText(const TextRow& row, const RowShown& isShown) {
+    if (row.hasLines) return addLines(row, isShown);
+    if (!row.offered.isEmpty()) return addOfferedText(row, isShown);
+    addTypedText(row, isShown);
+}
+
+void SheetForm::addTypedText(const TextRow& row, const RowShown& isShown) {
+    auto* field = new QLineEdit(this);
+    QLabel* trouble = lay(row, field, isShown, [field, row](const Project& project) {
+        if (!field->isModified()) field->setText(row.read(project));
     });
-    refresh();
+    connect(field, &QLineEdit::editingFinished, this, [=, this] {
+        if (field->isModified() && isTaken(row, field->text(), trouble)) field->setModified(false);
+    });
+}
+
+void SheetForm::addOfferedText(const TextRow& row, const RowShown& isShown) {
+    auto* box = new QuietBox(this);
+    box->setEditable(true);
+    box->setInsertPolicy(QComboBox::NoInsert);
+    box->addItems(row.offered);
+    box->lineEdit()->setAccessibleName(row.label);
+    QLabel* trouble = lay(row, box, isShown, [box, row](const Project& project) {
+        if (!box->lineEdit()->isModified()) box->setEditText(row.read(project));
+    });
+    const auto finish = [=, this] {
+        if (isTaken(row, box->currentText(), trouble)) box->lineEdit()->setModified(false);
+    };
+    connect(box, &QComboBox::activated, this, finish);
+    connect(box->lineEdit(), &QLineEdit::editingFinished, this, finish);
+}
+
+void SheetForm::addLines(const TextRow& row, const RowShown& isShown) {
+    auto* field = new LeavingText(this);
+    field->setFixedHeight(kLinesHeight);
+    QLabel* trouble = lay(row, field, isShown, [field, row](const Project& project) {
+        const QString now = row.read(project);
+        if (!field->document()->isModified() && now != field->toPlainText()) field->setPlainText(now);
+    }, true);
+    connect(field, &LeavingText::left, this, [=, this] {
+        if (isTaken(row, field->toPlainText(), trouble)) field->document()->setModified(false);
+    });
+}
+
+bool SheetForm::isTaken(const TextRow& row, const QString& text, QLabel* trouble) {
+    Project next = m_session.project();
+    const QString refusal = text == row.read(next) ? QString() : row.write(next, text);
+    tell(trouble, refusal);
+    if (refusal.isEmpty()) m_session.change(row.step, next);
+    return refusal.isEmpty();
+}
+
+void SheetForm::addList(const ListRow& row, const RowShown& isShown) {
+    auto* field = new QLineEdit(this);
+    field->setPlaceholderText(tr("none"));
+    QLabel* trouble = lay(row, field, isShown, [field, row](const Project& project) {
+        if (!field->isModified()) field->setText(listText(row.read(project), project.units));
+    });
+    connect(field, &QLineEdit::editingFinished, this, [=, this] {
+        if (!field->isModified() || !isTaken(row, field->text(), trouble)) return;
+        field->setText(listText(row.read(m_session.project()), m_session.project().units));
+    });
+}
+
+bool SheetForm::isTaken(const ListRow& row, const QString& text, QLabel* trouble) {
+    Project next = m_session.project();
+    const auto sizes = readLengths(text.toStdString(), next.units, row.range);
+    tell(trouble, sizes ? QString() : QString::fromStdString(sizes.error()));
+    if (!sizes) return false;
+    row.write(next, *sizes);
+    m_session.change(row.step, next);
+    return true;
 }
 
 void SheetForm::refresh() {
     const Project& project = m_session.project();
-    for (const Length& length : m_lengths) {
-        const bool shown = !length.isShown || length.isShown(project);
-        length.field->setVisible(shown);
-        length.label->setVisible(shown);
-        length.field->setUnits(project.units);
-        length.field->show(length.row.read(project));
+    for (const Row& row : m_rows) {
+        const bool shown = !row.isShown || row.isShown(project);
+        row.label->setVisible(shown);
+        row.field->setVisible(shown);
+        if (!shown) row.trouble->hide();
+        row.refresh(project);
     }
-    for (const Choice& choice : m_choices) {
-        const QStringList options = choice.row.options(project);
-        while (choice.box->count() < options.size()) choice.box->addItem({});
-        for (int i = 0; i < options.size(); ++i) choice.box->setItemText(i, options[i]);
-        choice.box->setCurrentIndex(choice.row.read(project));
-    }
-    if (m_title && !m_title->hasFocus()) m_title->setText(QString::fromStdString(project.title));
 }
 
 void SheetForm::focusFirst() {
-    if (m_title) return m_title->setFocus(Qt::ShortcutFocusReason);
-    if (!m_lengths.empty()) m_lengths.front().field->setFocus(Qt::ShortcutFocusReason);
+    for (const Row& row : m_rows) {
+        if (!row.field->isVisibleTo(this)) continue;
+        return row.field->setFocus(Qt::ShortcutFocusReason);
+    }
 }
 
 }  // namespace kerfwall

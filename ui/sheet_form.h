@@ -3,52 +3,38 @@
 
 #include <QFrame>
 #include <functional>
-#include <optional>
 #include <vector>
 
-#include "core/says/project.h"
+#include "ui/form_row.h"
 
-class QComboBox;
 class QGridLayout;
 class QLabel;
-class QLineEdit;
 
 namespace kerfwall {
 
 class LengthField;
 class Session;
 
-/// A part of the project to be filled in, laid on the job card. Each entry is a step of its own.
+/// A part of the project to be filled in, laid on the job card. Each entry is a step of its own; what cannot be taken is
+/// told under its field.
 class SheetForm : public QFrame {
     Q_OBJECT
 
 public:
-    SheetForm(const QString& title, Session& session, QWidget* parent = nullptr);
+    /// Part: stands within another form, without a button to end it; its title "" for none.
+    enum class Kind { Whole, Part };
 
-    struct LengthRow {
-        QString label;
-        QString objectName;
-        QString step;  ///< what undo calls it
-        double low = 0;
-        double high = 0;
-        QString range;  ///< the sentence for a value outside
-        bool mayBeEmpty = false;
-        QString emptyMeans;  ///< shown in the empty field
-        std::function<std::optional<double>(const Project&)> read;
-        std::function<void(Project&, std::optional<double>)> write;
-    };
-    struct ChoiceRow {
-        QString label;
-        QString objectName;
-        QString step;
-        std::function<QStringList(const Project&)> options;
-        std::function<int(const Project&)> read;
-        std::function<void(Project&, int)> write;
-    };
+    SheetForm(const QString& title, Session& session, QWidget* parent = nullptr, Kind kind = Kind::Whole);
 
-    void addLength(const LengthRow& row, const std::function<bool(const Project&)>& isShown = {});
-    void addChoice(const ChoiceRow& row);
-    void addTitle();
+    using LengthRow = kerfwall::LengthRow;
+    using ChoiceRow = kerfwall::ChoiceRow;
+
+    void addLength(const LengthRow& row, const RowShown& isShown = {});
+    void addChoice(const ChoiceRow& row, const RowShown& isShown = {});
+    void addText(const TextRow& row, const RowShown& isShown = {});
+    void addList(const ListRow& row, const RowShown& isShown = {});
+    /// A heading for the rows that follow.
+    void addHeading(const QString& title);
     void focusFirst();
     /// Shows what the project has now.
     void refresh();
@@ -57,31 +43,35 @@ Q_SIGNALS:
     void closeAsked();
 
 private:
-    struct Length {
-        LengthRow row;
-        LengthField* field;
+    struct Row {
         QLabel* label;
-        std::function<bool(const Project&)> isShown;
+        QWidget* field;
+        QLabel* trouble;  // under the field; hidden while there is none
+        RowShown isShown;
+        std::function<void(const Project&)> refresh;
     };
-    struct Choice {
-        ChoiceRow row;
-        QComboBox* box;
-    };
-    void addRow(QLabel* label, QWidget* field);
-    void enter(const LengthRow& row, std::optional<double> value);
+    QLabel* lay(const FormRow& row, QWidget* field, const RowShown& isShown, std::function<void(const Project&)> refresh,
+                bool isWide = false);
+    void addTypedText(const TextRow& row, const RowShown& isShown);
+    void addOfferedText(const TextRow& row, const RowShown& isShown);
+    void addLines(const TextRow& row, const RowShown& isShown);
+    void enter(const LengthRow& row, std::optional<double> value, QLabel* trouble);
+    /// Enters what was typed, or tells why not.
+    bool isTaken(const TextRow& row, const QString& text, QLabel* trouble);
+    bool isTaken(const ListRow& row, const QString& text, QLabel* trouble);
 
     Session& m_session;
     QGridLayout* m_grid;
-    QLabel* m_trouble;
-    QLineEdit* m_title = nullptr;
-    std::vector<Length> m_lengths;
-    std::vector<Choice> m_choices;
+    std::vector<Row> m_rows;
 };
 
-/// Size, thickness, kerf depth and true edges of the panel; the sheet's title.
+/// Size, thickness, kerf depth, material and true edges of the panel; the sheet's title and notes.
 [[nodiscard]] SheetForm* makePanelForm(Session& session, QWidget* parent);
 
-/// The trimming bit, and how the finished template steers the cutter.
+/// How the finished template steers the cutter, and the trimming bit.
 [[nodiscard]] SheetForm* makeUseForm(Session& session, QWidget* parent);
+
+/// The workpiece the template lies on: a rectangle's size and place, its thickness and grain.
+[[nodiscard]] SheetForm* makeWorkpieceForm(Session& session, QWidget* parent);
 
 }  // namespace kerfwall

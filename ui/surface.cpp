@@ -87,11 +87,11 @@ class MarkDrawer {
             m_surface.line(mark.from, from + past, type);
             m_surface.line(mark.to, to + past, type);
         }
-        const QString text = QString::fromStdString(mark.text);
-        const double letters = textWidth(text, kDimensionText) * scale;
         const bool inside = whole > 2.1 * kArrow * scale;
         drawArrows(from, to, along, inside, type);
-        drawDimensionText(mark, from, to, along, whole > letters + 2.6 * kArrow * scale);
+        if (mark.text.empty()) return;
+        const Label label = dimensionLabel(mark, scale);
+        m_surface.text(label, m_palette.text, groundAt(label.at));
     }
 
   private:
@@ -110,24 +110,6 @@ class MarkDrawer {
         const Point half = kArrowHalf * scale * leftOf(back);
         m_surface.area({polygonLoop({tip, foot + half, foot - half})}, lineType(Ink::Dimension, m_palette).colour,
                        nullptr);
-    }
-
-    /// The text interrupts the line where it fits between the arrow heads, else stands behind the far one.
-    void drawDimensionText(const Dimension& mark, Point from, Point to, Point along, bool fits) const {
-        if (mark.text.empty()) return;
-        const double scale = m_surface.markScale();
-        Label label{Ink::Text, {}, mark.text, kDimensionText, Anchor::Middle, 0, mark.id};
-        const bool level = std::abs(along.x) > 0.5;
-        const Point drop{0, -0.36 * kDimensionText * scale};
-        if (fits || !level) {
-            label.at = 0.5 * (from + to) + drop;
-        }
-        if (!fits) {
-            const Point beside = level ? (2.3 * kArrow * scale) * along : Point{2 * scale, 0};
-            label.anchor = along.x < -0.5 ? Anchor::Right : Anchor::Left;
-            label.at = level ? to + beside + drop : label.at + beside;
-        }
-        m_surface.text(label, m_palette.text, groundAt(label.at));
     }
 
     /// What was filled last at a place: a text's ground there.
@@ -152,6 +134,24 @@ class MarkDrawer {
 void drawMarks(Surface& surface, const Drawing& drawing, const Palette& palette) {
     MarkDrawer drawer(surface, palette);
     for (const Mark& mark : drawing.marks) std::visit([&](const auto& kind) { drawer(kind); }, mark);
+}
+
+Label dimensionLabel(const Dimension& mark, double scale) {
+    const double whole = distance(mark.from, mark.to);
+    const Point along = unit(mark.to - mark.from);
+    const Point from = mark.from + mark.offset * leftOf(along), to = mark.to + mark.offset * leftOf(along);
+    const double letters = textWidth(QString::fromStdString(mark.text), kDimensionText) * scale;
+    const bool fits = whole > letters + 2.6 * kArrow * scale;
+    Label label{Ink::Text, {}, mark.text, kDimensionText, Anchor::Middle, 0, mark.id};
+    const bool level = std::abs(along.x) > 0.5;
+    const Point drop{0, -0.36 * kDimensionText * scale};
+    if (fits || !level) label.at = 0.5 * (from + to) + drop;
+    if (!fits) {
+        const Point beside = level ? (2.3 * kArrow * scale) * along : Point{2 * scale, 0};
+        label.anchor = along.x < -0.5 ? Anchor::Right : Anchor::Left;
+        label.at = level ? to + beside + drop : label.at + beside;
+    }
+    return label;
 }
 
 void drawSign(Surface& surface, Point at, double size, Severity severity, const std::string& number,

@@ -36,6 +36,10 @@ class Surface {
 /// Draws every mark of a drawing on a surface, in order.
 void drawMarks(Surface& surface, const Drawing& drawing, const Palette& palette);
 
+/// A dimension's text: it interrupts the line where it fits between the arrow heads, else stands behind the far one.
+/// Requires  the dimension has a length; `markScale` as Surface::markScale.
+[[nodiscard]] Label dimensionLabel(const Dimension& mark, double markScale);
+
 /// The sign of a finding at a place, `size` mm on paper high.
 void drawSign(Surface& surface, Point at, double size, Severity severity, const std::string& number,
               const Palette& palette);

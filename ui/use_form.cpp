@@ -1,4 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/says/tool_ranges.h"
+#include "ui/bench_rows.h"
 #include "ui/session.h"
 #include "ui/sheet_form.h"
 
@@ -10,13 +14,6 @@ constexpr double kLeastTool = 1, kMostTool = 100;  // mm, as the project file ha
 bool isByBush(const Project& project) { return project.use.byBush; }
 bool isByBearing(const Project& project) { return !project.use.byBush; }
 
-/// The project's own bench from now on, with a trimming bit to be set.
-TrimBit& ownTrimBit(Project& project) {
-    if (!project.bench) project.bench = stockBench();
-    if (!project.bench->trimBit) project.bench->trimBit = TrimBit{};
-    return *project.bench->trimBit;
-}
-
 SheetForm::LengthRow toolRow(const QString& label, const QString& name, const QString& step) {
     SheetForm::LengthRow row;
     row.label = label;
@@ -25,13 +22,6 @@ SheetForm::LengthRow toolRow(const QString& label, const QString& name, const QS
     row.low = kLeastTool;
     row.high = kMostTool;
     row.range = SheetForm::tr("Bits, bearings and bushes are 1 to 100 mm across.");
-    return row;
-}
-
-SheetForm::LengthRow trimRow(const QString& label, const QString& name, double TrimBit::*size) {
-    SheetForm::LengthRow row = toolRow(label, name, SheetForm::tr("Set the trimming bit"));
-    row.read = [size](const Project& project) { return std::optional(trimBitOf(project).*size); };
-    row.write = [size](Project& project, std::optional<double> value) { ownTrimBit(project).*size = *value; };
     return row;
 }
 
@@ -80,21 +70,99 @@ SheetForm::LengthRow bushRow() {
     return row;
 }
 
+LengthRow bushLengthRow() {
+    LengthRow row = toolRow(SheetForm::tr("it stands out by"), QStringLiteral("bushLength"), SheetForm::tr("Set the bush"));
+    row.setRange(kBushLength);
+    row.read = [](const Project& project) { return std::optional(project.use.bushLength); };
+    row.write = [](Project& project, std::optional<double> value) { project.use.bushLength = *value; };
+    return row;
+}
+
+LengthRow cutRow(const QString& label, const char* name, const Range& range, std::optional<double> Use::*size) {
+    LengthRow row = optionalRow(toolRow(label, QString::fromLatin1(name), SheetForm::tr("Set the cut")), SheetForm::tr("not said"), size);
+    row.setRange(range);
+    return row;
+}
+
+/// A choice of which the first is that nothing is said.
+template <typename Value>
+ChoiceRow openChoice(const FormRow& said, const QStringList& options, const std::vector<Value>& values,
+                     std::optional<Value> Use::*choice) {
+    ChoiceRow row;
+    static_cast<FormRow&>(row) = said;
+    row.options = [options](const Project&) { return options; };
+    row.read = [=](const Project& project) {
+        const auto found = std::ranges::find(values, project.use.*choice);
+        return found == values.end() ? 0 : static_cast<int>(found - values.begin()) + 1;
+    };
+    row.write = [=](Project& project, int option) {
+        project.use.*choice = option == 0 ? std::nullopt : std::optional(values.at(static_cast<std::size_t>(option - 1)));
+    };
+    return row;
+}
+
+ChoiceRow bearingAtRow() {
+    return openChoice<BearingAt>({SheetForm::tr("its bearing sits"), QStringLiteral("useBearingAt"), SheetForm::tr("Set the bit in use")},
+                                 {SheetForm::tr("as for trimming"), SheetForm::tr("at the tip"), SheetForm::tr("at the shank"),
+                                  SheetForm::tr("at both")},
+                                 {BearingAt::Tip, BearingAt::Shank, BearingAt::Both}, &Use::bearingAt);
+}
+
+ChoiceRow againstRow() {
+    return openChoice<Face>({SheetForm::tr("On the work lies"), QStringLiteral("againstWork"), SheetForm::tr("Choose the face on the work")},
+                            {SheetForm::tr("as is usual"), SheetForm::tr("the layout face"), SheetForm::tr("the back")},
+                            {Face::Layout, Face::Back}, &Use::againstWork);
+}
+
+ChoiceRow ridesRow() {
+    return openChoice<bool>({SheetForm::tr("Bush or bearing rides"), QStringLiteral("inKerfs"), SheetForm::tr("Choose where it rides")},
+                            {SheetForm::tr("worked out"), SheetForm::tr("clear of the kerfs"), SheetForm::tr("in the kerfs")},
+                            {false, true}, &Use::inKerfs);
+}
+
+/// Cutters by their diameters; one that stays keeps its name and depth.
+ListRow cuttersRow() {
+    ListRow row;
+    static_cast<FormRow&>(row) = {SheetForm::tr("Cutters used in turn"), QStringLiteral("useCutters"), SheetForm::tr("Set the cutters")};
+    row.range = kBitDiameter;
+    row.read = [](const Project& project) {
+        std::vector<double> sizes;
+        for (const TurnCutter& cutter : project.use.cutters) sizes.push_back(cutter.diameter);
+        return sizes;
+    };
+    row.write = [](Project& project, const std::vector<double>& sizes) {
+        std::vector<TurnCutter> before = std::move(project.use.cutters);
+        project.use.cutters.clear();
+        for (const double size : sizes) {
+            const auto same = std::ranges::find(before, size, &TurnCutter::diameter);
+            project.use.cutters.push_back(same == before.end() ? TurnCutter{size, {}, {}, {}} : *same);
+            if (same != before.end()) before.erase(same);
+        }
+    };
+    return row;
+}
+
 }  // namespace
 
 SheetForm* makeUseForm(Session& session, QWidget* parent) {
     auto* form = new SheetForm(SheetForm::tr("Trimming bit and use"), session, parent);
-    form->addLength(trimRow(SheetForm::tr("Trimming bit"), QStringLiteral("trimDiameter"), &TrimBit::diameter));
-    form->addLength(trimRow(SheetForm::tr("its bearing's length"), QStringLiteral("trimBearing"), &TrimBit::bearingLength));
-    form->addLength(trimRow(SheetForm::tr("its cutting length"), QStringLiteral("trimCutting"), &TrimBit::cuttingLength));
+    addTrimmingRows(*form);
+    form->addHeading(SheetForm::tr("Use of the finished template"));
     form->addChoice(byRow());
     form->addLength(bushRow(), isByBush);
+    form->addLength(bushLengthRow(), isByBush);
     form->addLength(optionalRow(toolRow(SheetForm::tr("Bit in use"), QStringLiteral("useBit"), SheetForm::tr("Set the bit")),
                                 SheetForm::tr("the trimming bit"), &Use::bit));
     form->addLength(optionalRow(toolRow(SheetForm::tr("Bearing in use"), QStringLiteral("useBearing"), SheetForm::tr("Set the bearing")),
                                 SheetForm::tr("as the bit"), &Use::bearing),
                     isByBearing);
+    form->addChoice(bearingAtRow(), isByBearing);
     form->addChoice(routerRow());
+    form->addLength(cutRow(SheetForm::tr("Cutting length in use"), "useCutting", kCuttingLength, &Use::cuttingLength));
+    form->addLength(cutRow(SheetForm::tr("Depth of the last cut"), "useDepth", kCutDepth, &Use::depth));
+    form->addList(cuttersRow());
+    form->addChoice(againstRow());
+    form->addChoice(ridesRow());
     return form;
 }
 

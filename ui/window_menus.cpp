@@ -1,23 +1,36 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The window's menus, but for what is looked at (window_looking.cpp); its layout stands in main_window.cpp.
+#include <QApplication>
 #include <QMenu>
 #include <QMenuBar>
 
 #include "ui/header_line.h"
 #include "ui/main_window.h"
 #include "ui/notice_bar.h"
+#include "ui/rack.h"
 #include "ui/sheet_form.h"
 
 namespace kerfwall {
+
 void MainWindow::makeMenus() {
     makeFileMenu();
     makeEditMenu();
     QMenu* panel = m_header->menus()->addMenu(tr("&Panel"));
-    panel->addAction(tr("&Size, thickness, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
-    panel->addAction(tr("A &window from the size wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
+    panel->addAction(tr("&Size, thickness, material, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
+    panel->addAction(tr("From the size &wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
+    m_rack = panel->addAction({}, this, &MainWindow::switchRack);
+    m_rack->setObjectName(QStringLiteral("rack"));
+    connect(panel, &QMenu::aboutToShow, this, [this] {
+        const bool lies = liesInRack(stockPanelOf(m_session.project()));
+        m_rack->setText(lies ? tr("&Take this size out of the rack") : tr("&Put this size in the rack"));
+    });
+    panel->addAction(tr("The &line that is picked, how it was laid, its saw"), QKeySequence(Qt::CTRL | Qt::Key_L), this, &MainWindow::layLineForm);
     panel->addAction(tr("The &fence that is picked, its size and face"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this, &MainWindow::layFenceForm);
+    panel->addAction(tr("The wor&kpiece under it, its size, place and grain"), QKeySequence(Qt::SHIFT | Qt::Key_F8), this,
+                     [this] { layForm(m_workpieceForm); });
     QMenu* bench = m_header->menus()->addMenu(tr("&Bench"));
     bench->addAction(tr("&Trimming bit, bearing or bush in use"), QKeySequence(Qt::Key_F7), this, [this] { layForm(m_useForm); });
+    bench->addAction(tr("The &whole bench: saws, drills, clamps, what is at hand"), QKeySequence(Qt::SHIFT | Qt::Key_F7), this, &MainWindow::layBenchForm);
     makeViewMenu();
     QMenu* help = m_header->menus()->addMenu(tr("&Help"));
     help->addAction(tr("&Keys"), QKeySequence(Qt::Key_F1), this, &MainWindow::tellKeys);
@@ -26,6 +39,7 @@ void MainWindow::makeMenus() {
 void MainWindow::makeFileMenu() {
     QMenu* file = m_header->menus()->addMenu(tr("&File"));
     file->addAction(tr("&New"), QKeySequence::New, this, &MainWindow::askNew);
+    file->addAction(tr("New &window"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N), this, &MainWindow::openWindow);
     file->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::askOpen);
     m_recent = file->addMenu(tr("Open &recent"));
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::showRecent);
@@ -36,7 +50,7 @@ void MainWindow::makeFileMenu() {
     file->addAction(tr("&Print the pattern…"), QKeySequence::Print, this, &MainWindow::print);
     file->addAction(tr("Pu&blish the papers…"), this, &MainWindow::askPublish);
     file->addSeparator();
-    file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+    file->addAction(tr("&Quit"), QKeySequence::Quit, qApp, &QApplication::closeAllWindows);
 }
 
 void MainWindow::makeEditMenu() {
@@ -47,17 +61,16 @@ void MainWindow::makeEditMenu() {
     m_redo->setObjectName(QStringLiteral("redo"));
     m_redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     edit->addSeparator();
-    edit->addAction(tr("&Pick everything"), QKeySequence::SelectAll, this, &MainWindow::pickAll);
-    edit->addAction(tr("The &line that is picked: how it was laid, its name, its saw"), QKeySequence(Qt::CTRL | Qt::Key_L), this, &MainWindow::layLineForm);
-    m_delete = edit->addAction(tr("&Take away what is picked"), QKeySequence(Qt::Key_Delete), this, &MainWindow::deletePicked);
+    makePickedMenu(edit);
 }
 
 void MainWindow::tellKeys() {
-    m_notice->tell(tr("1 to 7 take a tool; while numbers go to a line in hand or just laid, Ctrl+1 to Ctrl+7 do. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
+    m_notice->tell(tr("1 to 8 take a tool, with Ctrl also while numbers go to a line in hand or just laid. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
+                      "+ and − make a bore, a hole's depth or a fence larger or smaller. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
                       "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view; "
-                      "Alt+1 to Alt+8 show or hide a layer. Ctrl+L shows how a line was laid, F6 opens the panel, F7 the bits, F8 the size wanted."));
+                      "Alt+1 to Alt+8 show or hide a layer. Ctrl+L shows how a line was laid, F6 opens the panel, F7 the bits, Shift+F7 the bench, F8 the size wanted."));
 }
 
 }  // namespace kerfwall

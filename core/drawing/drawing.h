@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
 #include "core/geometry/outline.h"
 #include "core/geometry/point.h"
+#include "core/says/layout_line.h"
 
 namespace kerfwall {
 
@@ -90,6 +93,7 @@ struct Dimension {
     double offset = 0;
     std::string text;  ///< "": the line alone
     std::string id;
+    std::optional<std::pair<Base, Base>> between{};  ///< the edge or line it starts on, and the one it ends on
     bool operator==(const Dimension&) const = default;
 };
 

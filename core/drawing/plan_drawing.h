@@ -27,4 +27,7 @@ struct PlanLayers {
 [[nodiscard]] Drawing planDrawing(const Project& project, const Solved& solved,
                                   const std::vector<Finding>& findings, const PlanLayers& layers);
 
+/// The dimensions alone, as the plan shows them.
+[[nodiscard]] std::vector<Dimension> planSizes(const Project& project, const Solved& solved, const PlanLayers& layers);
+
 }  // namespace kerfwall

@@ -19,6 +19,8 @@ constexpr int kMostSteps = 8;
 constexpr std::size_t kMostSizes = 12;
 constexpr double kSquareTo = 1e-9;  // sine of the angle under which a wall counts as along an edge
 
+using Between = std::pair<Base, Base>;
+
 /// What a dimension line keeps clear of, another one or a layout line: its place across, and its span.
 struct Laid {
     bool level = false;
@@ -45,6 +47,7 @@ class SizeLayout {
         double across = 0;  // of the size's own dimension line
         double foot = 0;    // where the extension line starts
         std::string id;
+        LineId line;  // it ends on
     };
 
     void addSize(const SolvedCutout& cutout, const FacingSize& size);
@@ -61,18 +64,18 @@ class SizeLayout {
         });
     }
 
-    void add(Point from, Point to, double offset, double size, const std::string& id) {
-        m_drawing.marks.emplace_back(Dimension{from, to, offset, drawnSize(size, m_project.units), id});
+    void add(Point from, Point to, double offset, double size, const std::string& id, const Between& between) {
+        m_drawing.marks.emplace_back(Dimension{from, to, offset, drawnSize(size, m_project.units), id, between});
     }
 
     /// Level sizes run along +x, so that below is a negative offset; upright ones along +y, so that the
     /// right is a negative offset.
-    void addLaid(const Laid& laid, double foot, const std::string& id) {
+    void addLaid(const Laid& laid, double foot, const std::string& id, const Between& between) {
         m_laid.push_back(laid);
         if (laid.level) {
-            add({laid.from, foot}, {laid.to, foot}, laid.across - foot, laid.to - laid.from, id);
+            add({laid.from, foot}, {laid.to, foot}, laid.across - foot, laid.to - laid.from, id, between);
         } else {
-            add({foot, laid.from}, {foot, laid.to}, foot - laid.across, laid.to - laid.from, id);
+            add({foot, laid.from}, {foot, laid.to}, foot - laid.across, laid.to - laid.from, id, between);
         }
     }
 
@@ -93,17 +96,19 @@ void SizeLayout::addSquareSize(const SolvedCutout& cutout, const Wall& first, co
     const auto ends = {across(first.from), across(first.to), across(second.from), across(second.to)};
     const double foot = level ? std::min(ends) : std::max(ends);
     const double outwards = level ? -1 : 1;
+    const bool firstIsLow = along(first.from) <= along(second.from);
+    const Between between = firstIsLow ? Between{first.line, second.line} : Between{second.line, first.line};
     for (int step = 0; step < kMostSteps; ++step) {
         laid.across = foot + outwards * (kAway + kStep * step) * m_scale;
         const double room = level ? laid.across : m_project.panel.width - laid.across;
         if (room < kFromEdge * m_scale) break;
         if (!isFree(laid)) continue;
-        addLaid(laid, foot, cutout.id);
-        m_chains.push_back({level, laid.from, laid.across, foot, cutout.id});
+        addLaid(laid, foot, cutout.id, between);
+        m_chains.push_back({level, laid.from, laid.across, foot, cutout.id, std::get<LineId>(between.first)});
         return;
     }
     laid.across = foot - outwards * std::min(kAway * m_scale, cutout.widest / 4);
-    addLaid(laid, laid.across, cutout.id);
+    addLaid(laid, laid.across, cutout.id, between);
 }
 
 /// Askew but parallel: straight across from the middle of the shorter wall.
@@ -113,7 +118,7 @@ void SizeLayout::addAskewSize(const std::string& id, const Wall& first, const Wa
     const Wall& other = firstShorter ? second : first;
     const Point middle = 0.5 * (shorter.from + shorter.to);
     const Point along = unit(other.to - other.from);
-    add(middle, other.from + dot(along, middle - other.from) * along, 0, size, id);
+    add(middle, other.from + dot(along, middle - other.from) * along, 0, size, id, {shorter.line, other.line});
 }
 
 /// Splayed: square to the first wall at both ends of the stretch where the walls face each other, the
@@ -129,8 +134,8 @@ void SizeLayout::addSplayedSize(const std::string& id, const Wall& first, const 
     const double in = std::min(4 * m_scale, (high - low) / 8);
     const Point a = first.from + low * along;
     const Point b = first.from + high * along;
-    add(a, a + ends.first * leftOf(along), -in, ends.first, id);
-    add(b, b + ends.second * leftOf(along), in, ends.second, id);
+    add(a, a + ends.first * leftOf(along), -in, ends.first, id, {first.line, second.line});
+    add(b, b + ends.second * leftOf(along), in, ends.second, id, {first.line, second.line});
 }
 
 void SizeLayout::addSize(const SolvedCutout& cutout, const FacingSize& size) {
@@ -172,7 +177,8 @@ void SizeLayout::addChains() {
     for (const Chain& chain : m_chains) {
         const Laid laid{chain.level, chain.across, 0, chain.to};
         if (chain.to <= 0 || !isFree(laid) || !shown.emplace(chain.level, chain.to).second) continue;
-        addLaid(laid, chain.foot, chain.id);
+        const Edge edge = chain.level ? Edge::Left : Edge::Bottom;
+        addLaid(laid, chain.foot, chain.id, {edge, chain.line});
     }
 }
 
@@ -183,6 +189,16 @@ void addSizes(Drawing& drawing, const Project& project, const Solved& solved, co
     for (const SolvedLine& line : solved.lines) layout.keepClearOf(line);
     for (const SolvedCutout& cutout : solved.cutouts) layout.addSizes(cutout);
     layout.addChains();
+}
+
+std::vector<Dimension> planSizes(const Project& project, const Solved& solved, const PlanLayers& layers) {
+    Drawing drawing;
+    addSizes(drawing, project, solved, layers);
+    std::vector<Dimension> sizes;
+    for (const Mark& mark : drawing.marks) {
+        if (const auto* size = std::get_if<Dimension>(&mark)) sizes.push_back(*size);
+    }
+    return sizes;
 }
 
 }  // namespace kerfwall

@@ -28,4 +28,11 @@ enum class NoCarrying {
 [[nodiscard]] std::expected<Project, NoCarrying> carried(const Project& project, const Solved& solved, const Picked& picked,
                                                          const Motion& motion);
 
+/// The mirroring about a centre line of the panel or a line; none where that line is in trouble or not there.
+[[nodiscard]] std::optional<Motion> mirroring(const Panel& panel, const Solved& solved, const std::variant<Centre, LineId>& about);
+
+/// The project with what is picked moved by `shift`. A mirror image picked alone moves what it mirrors, so that it goes
+/// that way itself. Unchanged where carrying is refused.
+[[nodiscard]] Project nudged(const Project& project, const Solved& solved, const Picked& picked, Point shift);
+
 }  // namespace kerfwall

@@ -43,14 +43,15 @@ bool isSameFence(const Fence& one, const Fence& other) {
 /// One copy of the things, put onto a project.
 class Copying {
 public:
-    Copying(Copies& onto, const Copied& things, const Motion& motion, const std::optional<About>& follows, int highestLine)
-        : m_onto(onto), m_things(things), m_motion(motion), m_follows(follows), m_highestLine(highestLine) {}
+    /// `there`: what `onto` is before.
+    Copying(Copies& onto, const Solved& there, const Copied& things, const Motion& motion, const std::optional<About>& follows, int highestLine)
+        : m_onto(onto), m_there(there), m_things(things), m_motion(motion), m_follows(follows), m_highestLine(highestLine) {}
 
     std::expected<void, NoCarrying> operator()();
 
 private:
     bool copyLines();
-    void copyCutout(const SolvedCutout& cutout, const Solved& taken, const std::vector<SolvedLine>& lines);
+    void copyCutout(const SolvedCutout& cutout, const std::vector<SolvedLine>& lines);
     bool copyHoles();
     bool copyFences(const Solved& after);
     LineRun after(const SolvedLine& line) const { return {moved(m_motion, line.from), moved(m_motion, line.to)}; }
@@ -60,6 +61,7 @@ private:
     }
 
     Copies& m_onto;
+    const Solved& m_there;
     const Copied& m_things;
     const Motion& m_motion;
     const std::optional<About>& m_follows;
@@ -68,13 +70,12 @@ private:
 };
 
 bool Copying::copyLines() {
-    const Solved there = linesAlone(m_onto.project);
     std::vector<const SolvedLine*> fresh;
     for (const SolvedLine& line : m_things.solved.lines) {
         if (std::ranges::find(m_things.picked.lines, line.id) == m_things.picked.lines.end()) continue;
         const LineRun run = after(line);
         if (!clipToPanel(m_onto.project.panel, run.first, run.second - run.first)) return false;
-        m_names[line.id] = lineAlong(there, run);
+        m_names[line.id] = lineAlong(m_there, run);
         if (m_names[line.id].empty()) fresh.push_back(&line);
     }
     std::map<LineId, LineRun> runs;
@@ -97,14 +98,14 @@ bool Copying::copyLines() {
     return true;
 }
 
-void Copying::copyCutout(const SolvedCutout& cutout, const Solved& taken, const std::vector<SolvedLine>& lines) {
+void Copying::copyCutout(const SolvedCutout& cutout, const std::vector<SolvedLine>& lines) {
     Cutout copy = m_things.from.cutouts.at(cutout.index);
     copy.seeds.clear();
     for (std::vector<Point> face : cutout.faces) {
         for (Point& corner : face) corner = moved(m_motion, corner);
         for (const Point seed : seedsWithin(m_onto.project.panel, lines, face)) copy.seeds.push_back(seed);
     }
-    const bool isTaken = std::ranges::any_of(copy.seeds, [&](Point seed) { return isMarked(taken, seed); });
+    const bool isTaken = std::ranges::any_of(copy.seeds, [&](Point seed) { return isMarked(m_there, seed); });
     if (copy.seeds.empty() || isTaken) return;
     copy.id = freshCutoutId(m_onto.project);
     for (BoredCorner& corner : copy.corners) {
@@ -150,13 +151,9 @@ bool Copying::copyFences(const Solved& solvedAfter) {
 std::expected<void, NoCarrying> Copying::operator()() {
     if (!copyLines()) return std::unexpected(NoCarrying::OffThePanel);
     const Solved lines = linesAlone(m_onto.project);
-    if (!m_things.picked.cutouts.empty()) {
-        const Solved taken = solve(m_onto.project);
-        for (const SolvedCutout& cutout : m_things.solved.cutouts) {
-            if (std::ranges::find(m_things.picked.cutouts, cutout.id) != m_things.picked.cutouts.end()) {
-                copyCutout(cutout, taken, lines.lines);
-            }
-        }
+    for (const SolvedCutout& cutout : m_things.solved.cutouts) {
+        const bool isPicked = std::ranges::find(m_things.picked.cutouts, cutout.id) != m_things.picked.cutouts.end();
+        if (isPicked) copyCutout(cutout, lines.lines);
     }
     if (!copyHoles()) return std::unexpected(NoCarrying::HoleOffEdges);
     if (!copyFences(lines)) return std::unexpected(NoCarrying::FenceAlone);
@@ -173,8 +170,12 @@ std::expected<Copies, NoCarrying> copies(const Project& onto, const Copied& thin
     const Copied whole{things.from, things.solved, all};
     Copies made{onto, {}};
     for (const Motion& motion : motions) {
-        const auto done = Copying(made, whole, motion, follows, highestLine)();
+        const Project before = made.project;
+        const Solved there = solve(before);
+        const auto done = Copying(made, there, whole, motion, follows, highestLine)();
         if (!done) return std::unexpected(done.error());
+        // New walls may cross what was marked before.
+        made.project = carryCutouts(before, there, std::move(made.project));
     }
     if (made.picked.isEmpty()) return std::unexpected(NoCarrying::NothingNew);
     return made;

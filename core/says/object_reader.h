@@ -11,6 +11,7 @@
 
 #include "core/geometry/point.h"
 #include "core/says/json_tree.h"
+#include "core/says/range.h"
 
 namespace kerfwall {
 
@@ -23,18 +24,6 @@ class Reading {
 
   private:
     std::optional<Refusal> m_refusal;
-};
-
-/// What a number may be, and how to say so: "a panel's width" "10 to 3000 mm".
-struct Range {
-    std::string_view what;
-    double low = 0;
-    double high = 0;
-    std::string_view unit = " mm";
-    bool lowOpen = false;   ///< more than `low`
-    bool highOpen = false;  ///< less than `high`
-    [[nodiscard]] bool holds(double value) const;
-    [[nodiscard]] std::string sentence() const;
 };
 
 /// Words a field may say and what they mean.

@@ -25,4 +25,9 @@ struct Panel {
     bool operator==(const Panel&) const = default;
 };
 
+/// A material is named by an id of lower-case letters, digits and hyphens.
+[[nodiscard]] inline bool isMaterialId(const std::string& id) {
+    return id.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789-") == std::string::npos;
+}
+
 }  // namespace kerfwall

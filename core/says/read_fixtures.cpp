@@ -18,8 +18,6 @@ constexpr Range kLimit{"a limit", -10000, 10000, ""};
 constexpr Range kForce{"a side push", 0, 10000, " N", true};
 constexpr std::string_view kMaterialIds = "an id of lower-case letters, digits and hyphens";
 
-bool isMaterialLetter(char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; }
-
 WorkPart readWorkPart(const Json& value, const std::string& pointer, Reading& reading) {
     ObjectReader fields(value, pointer, "a part of the work", reading);
     WorkPart part;
@@ -47,7 +45,7 @@ Panel readPanel(const Json& value, const std::string& pointer, Reading& reading)
     panel.thickness = fields.number("thickness", kThickness);
     if (fields.has("material")) {
         panel.material = fields.text("material", kMaterialIds);
-        if (!std::ranges::all_of(panel.material, isMaterialLetter)) {
+        if (!isMaterialId(panel.material)) {
             reading.refuse(
                 fields.pointerOf("material"),
                 "is " + shown(Json(panel.material)) + "; a material is " + std::string(kMaterialIds) + ".");

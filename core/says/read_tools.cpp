@@ -7,17 +7,6 @@ namespace kerfwall {
 
 namespace {
 
-constexpr Range kKerf{"a kerf's width", 0.5, 10};
-constexpr Range kBlade{"a blade's diameter", 80, 450};
-constexpr Range kPlusMinus{"a tolerance", 0, 100};
-constexpr Range kSquareness{"a squareness", 0, 100, " mm per m"};
-constexpr Range kSawAngle{"a saw's largest angle", 0, 90, "°"};
-constexpr Range kBearingLength{"a bearing's length", 0, 100, " mm", true};
-constexpr Range kCuttingLength{"a cutting length", 0, 300, " mm", true};
-constexpr Range kRouterBase{"a router base's diameter", 0, 1000, " mm", true};
-constexpr Range kBushLength{"a bush's length", 0, 100, " mm", true};
-constexpr Range kCutDepth{"a cut's depth", 0, 1000, " mm", true};
-
 void readOwnFields(ObjectReader& fields, Saw& saw) {
     switch (saw.kind) {
         case SawKind::RipFence:

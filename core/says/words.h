@@ -5,6 +5,7 @@
 
 #include "core/says/object_reader.h"
 #include "core/says/project.h"
+#include "core/says/tool_ranges.h"
 
 namespace kerfwall {
 
@@ -62,14 +63,9 @@ template <typename Meaning, std::size_t count>
     return std::string(words.front().first);
 }
 
-// Ranges that several objects share. "Tool sizes" of the project file, version 1.
+// Ranges that several objects share; those of tools stand in tool_ranges.h.
 inline constexpr Range kDistance{"a distance", -10000, 10000};
-inline constexpr Range kLength{"a length", 0, 10000};
 inline constexpr Range kPositiveLength{"a length", 0, 10000, " mm", true};
 inline constexpr Range kAngle{"an angle", -360, 360, "°"};
-inline constexpr Range kBitDiameter{"a bit's diameter", 1, 100};
-inline constexpr Range kBearingDiameter{"a bearing's diameter", 1, 100};
-inline constexpr Range kBushDiameter{"a guide bush's outside diameter", 1, 100};
-inline constexpr Range kDrillDiameter{"a drill's or bore's diameter", 1, 300};
 
 }  // namespace kerfwall

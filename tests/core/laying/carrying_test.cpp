@@ -71,6 +71,16 @@ TEST(Carrying, AMirrorImageThatCannotFollowIsLaidFromTheEdges) {
     EXPECT_EQ(placeOf(carry(project, {{"C", "D"}, {}, {}, {}, false}, shiftBy({0, 10})), "D"), placeOf(project, "D"));
 }
 
+// Expected from: pencil. A sixteenth of an inch is 1.5875 mm: the image to the right is the original to the left.
+TEST(Carrying, ANudgedMirrorImageMovesWhatItMirrors) {
+    Project project = blankPanel();
+    addLine(project, "C", ByOffset{Edge::Left, 110});
+    addLine(project, "D", ByMirror{"C", Centre::Upright});
+    const Project next = nudged(project, solve(project), onlyLine("D"), {1.5875, 0});
+    EXPECT_EQ(placeOf(next, "C"), Place(ByOffset{Edge::Left, 108.4125}));
+    EXPECT_EQ(placeOf(next, "D"), placeOf(project, "D"));
+}
+
 // Expected from: pencil. (0, 90) turned by 30 degrees about (200, 90): 200 - 200 cos 30, 90 - 200 sin 30.
 TEST(Carrying, ATurnedOffsetIsLaidByAngle) {
     const Project next = carry(gridOfFour(), onlyLine("A"), turnAbout({200, 90}, 30));

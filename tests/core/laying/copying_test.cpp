@@ -54,6 +54,21 @@ TEST(Copying, ACutoutBringsWallsBoresAndWishAndSharesLinesThatAreThere) {
     EXPECT_EQ(copies->project.cutouts.front(), project.cutouts.front());
 }
 
+// Expected from: pencil. Three windows 60 apart to the right share y 90 to 146: each new wall crosses the ones before.
+TEST(Copying, WindowsThatCrossTheWallsOfOthersStayWhole) {
+    Project project = gridOfFour();
+    project.lines.back().place = ByOffset{Edge::Left, 160};  // x 110 to 160
+    project.cutouts.push_back({"window", {{130, 118}}, {}, {}, {}});
+    addLine(project, "E", ByOffset{Edge::Bottom, 30});
+    project.lines[1].place = ByOffset{LineId("A"), 56};
+    const auto copies = copy(project, onlyCutout("window"), {shiftBy({60, 20}), shiftBy({120, 40})});
+    ASSERT_TRUE(copies.has_value());
+    const Solved solved = solve(copies->project);
+    ASSERT_EQ(solved.cutouts.size(), 3U);
+    for (const SolvedCutout& cutout : solved.cutouts) EXPECT_NEAR(cutout.drawnArea, 50 * 56, 1e-6) << cutout.id;
+    EXPECT_EQ(copy(project, onlyCutout("window"), {shiftBy({20, 20})})->picked.cutouts.size(), 0U);
+}
+
 TEST(Copying, HolesFencesAndLinesAreNotDoubled) {
     const Project project = sheetOfThings();
     EXPECT_EQ(copy(project, onlyLine("A"), {shiftBy({10, 0})}).error(), NoCarrying::NothingNew);

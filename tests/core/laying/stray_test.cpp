@@ -93,7 +93,7 @@ TEST(LineOnTheBack, IsDashedAndSaysSo) {
     }));
     EXPECT_TRUE(std::ranges::any_of(drawing.marks, [](const Mark& mark) {
         const auto* label = std::get_if<Label>(&mark);
-        return label && label->text == "A (back)";
+        return label && label->text == "on the back";
     }));
 }
 
