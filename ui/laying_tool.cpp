@@ -155,6 +155,10 @@ InHand LayingTool::inHand() const {
     if (!m_laying) return shown;
     if (!m_laid) {
         shown.spots.push_back(m_wish.start);
+        if (m_laid.error() == NoLine::TooShort) return shown;
+        shown.lines.emplace_back(m_wish.start, m_wish.end);
+        shown.note = refusal(m_laid.error());
+        shown.noteAt = m_wish.end;
         return shown;
     }
     shown.lines.emplace_back(m_laid->from.place, m_laid->to.place);

@@ -52,8 +52,9 @@ void LineForm::addRow(const LineRow& of) {
     if (of.kind == LineRow::Kind::Words) {
         row.words = new QLineEdit(this);
         connect(row.words, &QLineEdit::editingFinished, this, [this, of, field = row.words] {
-            if (line() && field->isModified()) set(of, field->text().trimmed());
+            if (!field->isModified()) return;
             field->setModified(false);
+            set(of, field->text().trimmed());
         });
     } else if (of.kind == LineRow::Kind::Choice) {
         row.choice = new QComboBox(this);

@@ -3,6 +3,8 @@
 #include <cmath>
 
 #include "core/drawing/plan_parts.h"
+#include "core/geometry/angle.h"
+#include "core/geometry/heading_hold.h"
 
 namespace kerfwall {
 namespace {
@@ -21,6 +23,7 @@ constexpr double kSquareMark = 5;
 constexpr double kNameHeight = 3;
 constexpr double kNameAway = 4.8;  // from the edge to the reference edge's name
 constexpr double kNameInside = 1.5;
+constexpr double kBackWordsShare = 0.15;  // of a line's length, from where it comes in
 
 Point outwards(const Run& edge) { return -1.0 * leftOf(edge.along); }
 
@@ -52,15 +55,28 @@ Point insidePlace(const Panel& panel, const SolvedLine& line, Point at, double s
     return {std::clamp(place.x, room, panel.width - room), std::clamp(place.y, room, panel.height - room)};
 }
 
+/// Beside a line on the back, where it comes in, in words.
+void addBackWords(Drawing& drawing, const SolvedLine& line, double scale) {
+    const Point along = unit(line.to - line.from);
+    const double turn = foldedAngle(degrees(std::atan2(along.y, along.x)));
+    const Point beside = kNameInside * scale * (along.x < 0 || (along.x == 0 && along.y < 0) ? -1.0 : 1.0) * leftOf(along);
+    drawing.marks.emplace_back(Label{Ink::FaintText, line.from + kBackWordsShare * (line.to - line.from) + beside, "on the back",
+                                     kNameHeight, Anchor::Middle, turn, line.id});
+}
+
+bool isOnBack(const Project& project, const SolvedLine& line) {
+    const LayoutLine* said = findLine(project, line.id);
+    return said && said->drawnOn == Face::Back;
+}
+
 /// The id beside its mark: outside the panel, or just inside it on the side that is kept.
 void addId(Drawing& drawing, const Project& project, const SolvedLine& line, const LineMark& mark,
            const PlanLayers& layers) {
     const Panel& panel = project.panel;
-    const bool onBack = project.lines[line.index].drawnOn == Face::Back;
     const Run edge = edgeRun(panel, mark.mark.edge);
     const Point at = edge.start + mark.mark.at * edge.along;
     const double scale = layers.markScale;
-    Label label{Ink::Text, {}, onBack ? line.id + " (back)" : line.id, kIdHeight, Anchor::Middle, 0, line.id};
+    Label label{Ink::Text, {}, line.id, kIdHeight, Anchor::Middle, 0, line.id};
     // The baseline hangs below the letters' middle by about a third of their height.
     const Point drop{0, -0.36 * kIdHeight * scale};
     if (layers.idsInside) {
@@ -113,8 +129,8 @@ void addReferenceName(Drawing& drawing, const Panel& panel, const Solved& solved
 }
 
 /// A line on the back cannot be seen from the layout face, whether it is cut or a mark.
-Ink lineInk(const LayoutLine& line) {
-    if (line.drawnOn == Face::Back) return Ink::BackLine;
+Ink lineInk(const Project& project, const SolvedLine& line) {
+    if (isOnBack(project, line)) return Ink::BackLine;
     return line.cut ? Ink::LayoutLine : Ink::FootLine;
 }
 
@@ -122,7 +138,8 @@ Ink lineInk(const LayoutLine& line) {
 
 void addLines(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
     for (const SolvedLine& line : solved.lines) {
-        drawing.marks.emplace_back(Stroke{lineInk(project.lines[line.index]), line.from, line.to, line.id});
+        drawing.marks.emplace_back(Stroke{lineInk(project, line), line.from, line.to, line.id});
+        if (isOnBack(project, line)) addBackWords(drawing, line, layers.markScale);
     }
     for (const SolvedLine& line : solved.lines) {
         Point last{NAN, NAN};

@@ -10,6 +10,8 @@
 namespace kerfwall {
 namespace {
 
+constexpr double kEdgeShare = 2;        // of the reach: lines begin on edges
+constexpr double kBareEdgeShare = 0.5;  // ... without snapping too, as the hand can point
 constexpr double kMarkShare = 0.5;  // of the reach: whole steps between marks must stay within the hand's power
 
 /// The nearest of the places that were offered, within reach.
@@ -115,7 +117,7 @@ HeldEnd holdEnd(const Project& project, const Solved& solved, const Catching& ca
         end.hold = crossingNear(solved, place, catching.reach);
         if (!end.hold && fromEdge > catching.reach) end.hold = laidPointNear(project, place, catching.reach);
     }
-    if (!end.hold && fromEdge <= (catching.snap ? 2 * catching.reach : 0)) return onEdge(project, solved, catching, place);
+    if (!end.hold && fromEdge <= catching.reach * (catching.snap ? kEdgeShare : kBareEdgeShare)) return onEdge(project, solved, catching, place);
     end.place = end.hold ? end.hold->at : onSteps(panel, place, catching.step);
     return end;
 }

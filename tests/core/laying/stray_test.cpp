@@ -2,6 +2,8 @@
 // Lines that cannot be solved yet: shown where they would run, with their trouble on the panel.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/drawing/plan_drawing.h"
 #include "core/geometry/moving.h"
 #include "core/geometry/nearest.h"
@@ -91,7 +93,7 @@ TEST(LineOnTheBack, IsDashedAndSaysSo) {
     }));
     EXPECT_TRUE(std::ranges::any_of(drawing.marks, [](const Mark& mark) {
         const auto* label = std::get_if<Label>(&mark);
-        return label && label->text == "A (back)";
+        return label && label->text == "on the back";
     }));
 }
 

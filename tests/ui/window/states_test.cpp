@@ -83,6 +83,30 @@ public:
         moveTo({300, 283});
         moveTo({120, 283.5});
     }
+    void aLineOnItsForm() {
+        layWindow();
+        m_window.selection().pickLine("A");
+        key(Qt::Key_L, Qt::ControlModifier);
+    }
+    void aMirrorImageOnItsForm() {
+        openSample("bench_leg.kerfwall");
+        m_window.selection().pickLine("M");
+        key(Qt::Key_L, Qt::ControlModifier);
+    }
+    void aLineLiesOnAnother() {
+        layRectangle();
+        m_window.chooseTool(MainWindow::PickAt);
+        click({200, 146});
+        type("entry0", "90");
+        EXPECT_EQ(m_window.session().solved().strays.size(), 1U);
+    }
+    void aMarkOnTheBack() {
+        layWindow();
+        Project next = project();
+        next.lines.front().drawnOn = Face::Back;
+        next.lines.front().cut = false;
+        m_window.session().change(QStringLiteral("Mark"), next);
+    }
     void aLineIsLaid() { drag({0, 90}, {400, 90}); }
     void aLineIsRefused() { drag({20, 0}, {200, 0}); }
     void overAFace() {
@@ -199,6 +223,10 @@ constexpr State kStates[] = {
     {"laying_a_drag", &StatesOfTheSheet::layingADrag},
     {"a_mirror_image_in_hand", &StatesOfTheSheet::aMirrorImageInHand},
     {"clear_of_a_sawn_corner", &StatesOfTheSheet::clearOfASawnCorner},
+    {"a_line_on_its_form", &StatesOfTheSheet::aLineOnItsForm},
+    {"a_mirror_image_on_its_form", &StatesOfTheSheet::aMirrorImageOnItsForm},
+    {"a_line_lies_on_another", &StatesOfTheSheet::aLineLiesOnAnother},
+    {"a_mark_on_the_back", &StatesOfTheSheet::aMarkOnTheBack},
     {"a_line_is_laid", &StatesOfTheSheet::aLineIsLaid},
     {"a_line_is_refused", &StatesOfTheSheet::aLineIsRefused},
     {"over_a_face", &StatesOfTheSheet::overAFace},

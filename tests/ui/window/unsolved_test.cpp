@@ -31,6 +31,20 @@ TEST_F(Unsolved, ALineDraggedOntoAnotherStaysAndSaysSoThere) {
 }
 
 // Expected from: pencil. Tab picks what no click can: B under A. Typed to 150 it is there again.
+TEST_F(Unsolved, ALineInHandOverAnotherStaysAndSaysSoAtThePointer) {
+    drag({0, 90}, {400, 90});
+    press({0, 90});
+    moveTo({200, 90});
+    moveTo({400, 90});
+    EXPECT_TRUE(note().contains(QStringLiteral("A line lies there already")));
+    EXPECT_EQ(m_window.plan().tool()->inHand().lines.size(), 1U);
+    moveTo({400, 110});
+    EXPECT_FALSE(note().contains(QStringLiteral("already")));
+    key(Qt::Key_Escape);
+    release({400, 110});
+    EXPECT_EQ(project().lines.size(), 1U);
+}
+
 TEST_F(Unsolved, ALineUnderAnotherIsPickedByTabAndTypedAway) {
     layRectangle();
     m_window.chooseTool(MainWindow::PickAt);
