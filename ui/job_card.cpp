@@ -115,6 +115,7 @@ void JobCard::chooseOnly(const Section* section, std::size_t row) {
 
 void JobCard::point(const Finding& finding) {
     if (finding.hole) Q_EMIT holePointed(*finding.hole);
+    else if (finding.fence) Q_EMIT fencePointed(*finding.fence);
     else if (!finding.cutout.empty() && finding.lines.empty()) Q_EMIT cutoutPointed(finding.cutout);
     Q_EMIT pointed(finding.lines, finding.at);
 }

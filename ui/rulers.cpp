@@ -34,7 +34,7 @@ void Ruler::level(const QRect& strip) const {
     const long first = std::lround(std::ceil(scale.toPanel(strip.topLeft()).x / marks.fine));
     const long last = std::lround(std::floor(scale.toPanel(strip.topRight()).x / marks.fine));
     for (long step = first; step <= last; ++step) {
-        const double x = std::round(scale.toScreen({static_cast<double>(step) * marks.fine, 0}).x()) + 0.5;
+        const double x = std::round(scale.toScreen({static_cast<double>(step) * marks.fine, 0}).x());
         const bool labelled = isLabelled(step);
         painter.setPen(colours().faint);
         painter.drawLine(QPointF(x, strip.bottom() - (labelled ? 9 : 4)), QPointF(x, strip.bottom()));
@@ -48,7 +48,7 @@ void Ruler::upright(const QRect& strip) const {
     const long first = std::lround(std::ceil(scale.toPanel(strip.bottomLeft()).y / marks.fine));
     const long last = std::lround(std::floor(scale.toPanel(strip.topLeft()).y / marks.fine));
     for (long step = first; step <= last; ++step) {
-        const double y = std::round(scale.toScreen({0, static_cast<double>(step) * marks.fine}).y()) + 0.5;
+        const double y = std::round(scale.toScreen({0, static_cast<double>(step) * marks.fine}).y());
         const bool labelled = isLabelled(step);
         painter.setPen(colours().faint);
         painter.drawLine(QPointF(strip.right() - (labelled ? 9 : 4), y), QPointF(strip.right(), y));
@@ -79,6 +79,7 @@ void paintRulers(QPainter& painter, const QRect& area, const ViewScale& scale, U
     const QRect level(area.left() + kRulerWidth, area.top(), area.width() - kRulerWidth, kRulerHeight);
     const QRect upright(area.left(), area.top() + kRulerHeight, kRulerWidth, area.height() - kRulerHeight);
     painter.save();
+    painter.setRenderHint(QPainter::Antialiasing, false);  // its lines lie on whole pixels
     QFont font = painter.font();
     font.setPixelSize(11);
     painter.setFont(font);

@@ -18,4 +18,12 @@ inline void paintOnScreen(QPainter& painter, const Drawing& drawing, const ViewS
     paintDrawing(painter, drawing, drawingColours(), screenView(scale.origin, scale.perMm));
 }
 
+/// The frame of a view that has the keyboard.
+inline void paintFocus(QPainter& painter, const QRect& view) {
+    constexpr int kWide = 2;  // pixels
+    const QColor colour = colours().accent;
+    for (const int y : {view.top(), view.bottom() + 1 - kWide}) painter.fillRect(view.left(), y, view.width(), kWide, colour);
+    for (const int x : {view.left(), view.right() + 1 - kWide}) painter.fillRect(x, view.top(), kWide, view.height(), colour);
+}
+
 }  // namespace kerfwall

@@ -72,9 +72,9 @@ double SideViewPanel::exaggeration() const {
 
 void SideViewPanel::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), colours().desk);
     paintProjection(painter);
+    painter.setRenderHint(QPainter::Antialiasing);
     const double wordsFrom = std::max(0.0, m_plan.toPanel(QPointF(kRulerWidth + 4, 0)).x);
     const SideViewLook look{exaggeration(), m_plan.markScale(), wordsFrom, m_layers.kerfs, m_layers.dimensions, m_layers.findings};
     const Drawing drawing = sideView(m_session.project(), m_session.solved(), m_session.findings(),
@@ -82,11 +82,7 @@ void SideViewPanel::paintEvent(QPaintEvent*) {
     const QPointF origin = isLevel() ? QPointF(m_plan.origin.x(), height() - kUnderFace) : QPointF(kBeforeFace, m_plan.origin.y());
     paintOnScreen(painter, drawing, {m_plan.perMm, origin});
     isLevel() ? paintHeadingInLine(painter) : paintHeadingInColumn(painter);
-    if (hasFocus()) {
-        painter.setPen(QPen(colours().accent, 2));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(rect().adjusted(1, 1, -1, -1));
-    }
+    if (hasFocus()) paintFocus(painter, rect());
 }
 
 QString SideViewPanel::noteText() const {
