@@ -32,6 +32,8 @@ using Way = std::vector<Change>;
 [[nodiscard]] std::vector<Way> stopWays(const Minded& minded);
 /// The kerfs' depth; a fence's groove.
 [[nodiscard]] std::vector<Way> depthWays(const Minded& minded);
+/// A fence's face; the face that goes to the work.
+[[nodiscard]] std::vector<Way> faceWays(const Minded& minded);
 /// A clamp hole along its edge, shallower, higher or lower, thinner.
 [[nodiscard]] std::vector<Way> holeWays(const Minded& minded);
 /// Lines sawn with another saw: a narrower kerf, or one that reaches.

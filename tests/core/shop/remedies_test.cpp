@@ -266,6 +266,25 @@ TEST(Remedies, ADeepGrooveIsCutShallower) {
     EXPECT_EQ(groove->project.fences[0].groove, 7.0);
 }
 
+// Expected from: pencil. Held by hand the layout face goes to the work; either the fence or the template turns over.
+TEST(Remedies, AFenceOnTheWrongFaceIsFixedToTheOtherOrTheOtherIsLaidOnTheWork) {
+    Project project = window();
+    Fence fence;
+    fence.along = Edge::Bottom;
+    fence.offset = 20;
+    fence.width = 15;
+    fence.height = 18;
+    fence.to = 100;
+    fence.face = Face::Back;
+    project.fences = {fence};
+    const auto mended = Job(project).mended("fence-side");
+    ASSERT_EQ(wordsOf(mended),
+              (std::vector<std::string>{"Fix fence 1, 18.0 mm high, to the layout face",
+                                        "Lay the back on the work, where fence 1 stands, 18.0 mm high"}));
+    EXPECT_EQ(mended[0].project.fences[0].face, Face::Layout);
+    EXPECT_EQ(mended[1].project.use.againstWork, Face::Back);
+}
+
 // Expected from: pencil. Walls stand (24 - 12.7) / 2 = 5.65 outside: A 119.35, B 220.65, C 99.35, D 240.65; corners of 8
 // want bores of 8 + 5.65.
 TEST(Remedies, AWindowOfTheWrongSizeGetsItsWallsMoved) {
