@@ -41,7 +41,7 @@ public:
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
 
     QSize sizeHint() const override { return {800, 560}; }
-    QSize minimumSizeHint() const override { return {280, 240}; }
+    QSize minimumSizeHint() const override { return {200, 240}; }
 
 Q_SIGNALS:
     void scaleChanged();
