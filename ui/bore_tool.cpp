@@ -174,6 +174,14 @@ void BoreTool::cancel() {
     Q_EMIT updated();
 }
 
+QString BoreTool::draggingSentence() const {
+    const Project& project = m_session.project();
+    const QString wish = m_held.radius ? tr("Let go to bore the corner to radius %1, %2.")
+                                             .arg(sizeFor(*m_held.radius, project.units), boreText(project, *m_held.radius))
+                                       : tr("Let go to leave the corner to the trimming bit.");
+    return wish + tr(" Alt: no steps. Esc: put it back.");
+}
+
 EntryState BoreTool::entry() const {
     EntryState state;
     const Units units = m_session.project().units;
@@ -182,8 +190,10 @@ EntryState BoreTool::entry() const {
     if (chosen.corner) {
         const auto radius = m_dragging ? m_held.radius : boreRadiusAt(m_session.project(), *chosen.cutout, *chosen.corner);
         state.fields = {{EntryField::Kind::Length, tr("Radius at %1").arg(cornerText(*chosen.corner)), radius, {}, 0}};
-        state.sentence = m_dragging ? tr("Let go to bore the corner so. Alt: no holding on. Esc: put it back.")
-                                    : tr("Drag the arc, press + or −, or type the radius; 0 leaves the corner to the trimming bit. Tab: the next corner.");
+        state.sentence = m_dragging              ? draggingSentence()
+                         : !m_trouble.isEmpty() ? m_trouble
+                                                : tr("Drag the arc, press + or −, or type the radius; 0 leaves the corner to the trimming bit. "
+                                                     "Tab: the next corner.");
     } else if (!m_trouble.isEmpty()) {
         state.sentence = m_trouble;
     } else if (under.corner && under.corner->radius > 0) {
@@ -194,23 +204,30 @@ EntryState BoreTool::entry() const {
     } else if (m_session.solved().cutouts.empty()) {
         state.sentence = tr("Mark a region as waste first; then its corners can be bored.");
     } else {
-        state.sentence = tr("Click a corner of a cutout to bore it to radius %1, or drag away from it. Tab goes from corner to corner.").arg(usual);
+        state.sentence = tr("Click a corner of a cutout to bore it to radius %1, or drag away from it. Tab goes from corner to corner.")
+                             .arg(usual);
     }
     return state;
 }
 
 void BoreTool::typed(int, std::optional<double> value) {
-    const double radius = value.value_or(0);
-    if (radius < 0 || radius > kLargestBore || !m_chosen || m_dragging) return;
-    if (!m_session.isInHand()) m_session.begin(stepName());
     const Found found = find(m_session.solvedBefore(), m_chosen);
-    if (!found.corner) return;
-    m_session.preview(withBore(m_session.before(), *found.cutout, *found.corner,
-                               radius > 0 ? std::optional(radius) : std::nullopt));
+    if (!found.corner || m_dragging) return;
+    const double radius = value.value_or(0);
+    const bool allowed = radius >= 0 && radius <= kLargestBore;
+    m_trouble = allowed ? QString() : tr("A bore has a radius of 0 (left to the trimming bit) to %1.")
+                                          .arg(lengthUnitFor(kLargestBore, m_session.project().units));
+    if (allowed && !m_session.isInHand()) m_session.begin(stepName());
+    // A value that can't be leaves nothing of the digits typed on the way to it.
+    const Project before = m_session.before();
+    m_session.preview(allowed ? withBore(before, *found.cutout, *found.corner, radius > 0 ? std::optional(radius) : std::nullopt)
+                              : before);
+    Q_EMIT updated();
 }
 
 void BoreTool::entered() {
     m_session.commit();
+    m_trouble.clear();
     m_chosen.reset();
     Q_EMIT updated();
 }
@@ -219,12 +236,14 @@ void BoreTool::entered() {
 QString BoreTool::note(const Corner& corner) const {
     const Project& project = m_session.project();
     QStringList lines{cornerNote(project, corner)};
-    if (m_dragging) {
-        lines << (m_held.radius ? boreText(project, *m_held.radius) : tr("left to the trimming bit"));
-    } else if (corner.boreRadius) {
-        lines << boreText(project, *corner.boreRadius);
-    } else if (corner.radius > 0) {
-        lines << tr("a click bores it: %1").arg(boreText(project, usualBoreRadius(project)));
+    const double usual = usualBoreRadius(project);
+    const Found found = find(m_session.solvedBefore(), m_chosen);
+    if (m_dragging && found.corner && m_held.radius && *m_held.radius > roomForBore(*found.cutout, *found.corner)) {
+        lines << tr("its walls have room for %1 at most").arg(sizeFor(roomForBore(*found.cutout, *found.corner), project.units));
+    }
+    if (m_dragging && !m_held.radius) lines << tr("left to the trimming bit");
+    if (!m_dragging && !corner.boreRadius && corner.radius > 0) {
+        lines << tr("click: radius %1, %2").arg(sizeFor(usual, project.units), boreText(project, usual));
     }
     return lines.join(QLatin1Char('\n'));
 }

@@ -50,6 +50,7 @@ private:
     void drag(const Hand& hand);
     void set(const HeldRadius& held);
     QString note(const Corner& corner) const;
+    QString draggingSentence() const;
 
     std::optional<Named> m_under;
     std::optional<Named> m_chosen;

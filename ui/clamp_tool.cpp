@@ -109,7 +109,10 @@ void ClampTool::hover(const Hand& hand) {
 }
 
 void ClampTool::release(const Hand&) {
-    if (m_doing == Doing::Placing || m_doing == Doing::Carrying) m_session.commit();
+    if (isBusy()) {
+        m_session.commit();
+        m_selection.pickHole(m_hole);  // a large project has it only now
+    }
     end();
 }
 
@@ -170,12 +173,20 @@ void ClampTool::cancel() {
     end();
 }
 
-QString ClampTool::sentence() const {
-    if (m_doing == Doing::Placing) return tr("Let go to place the clamp hole; into the panel drills it deeper. Alt: no steps. Esc: leave it.");
-    if (m_doing == Doing::Carrying) {
-        return m_grip == HoleGrip::Point ? tr("Let go to drill the clamp hole so deep. Esc: put it back.")
-                                         : tr("Let go to leave the clamp hole here. Esc: put it back.");
+QString ClampTool::draggingSentence() const {
+    const Units units = m_session.project().units;
+    const ClampHole& hole = m_shown->clampHoles[m_hole];
+    const QString at = sizeFor(hole.at, units), deep = sizeFor(hole.depth, units), edge = edgeCountText(hole.edge);
+    if (m_doing == Doing::Placing) {
+        return tr("Let go to place the clamp hole %1 on the %2, %3 deep. Alt: no steps. Esc: leave it.").arg(at, edge, deep);
     }
+    return m_grip == HoleGrip::Point
+               ? tr("Let go to drill the clamp hole %1 deep. Alt: no steps. Esc: put it back.").arg(deep)
+               : tr("Let go to leave the clamp hole %1 on the %2. Alt: no steps. Esc: put it back.").arg(at, edge);
+}
+
+QString ClampTool::sentence() const {
+    if (isBusy() && m_shown) return draggingSentence();
     if (!m_trouble.isEmpty()) return m_trouble;
     if (m_under) {
         return m_under->grip == HoleGrip::Point ? tr("Drag the hole's point to drill it deeper or shallower.")
@@ -187,7 +198,9 @@ QString ClampTool::sentence() const {
         return tr("Click to place a clamp hole of %1, %2 deep, %3 on the %4, or drag along the edge or into the panel.")
             .arg(sizeFor(hole.diameter, units), sizeFor(hole.depth, units), sizeFor(hole.at, units), edgeCountText(hole.edge));
     }
-    if (hasHole()) return tr("Arrow keys slide the hole and drill it deeper. Enter: type its numbers. Del takes it away. Tab: the next hole.");
+    if (hasHole()) {
+        return tr("Arrow keys slide the hole and drill it deeper. Enter: type its numbers. Del takes it away. Tab: the next hole.");
+    }
     return tr("Click an edge of the panel to place a clamp hole, or drag along it.");
 }
 
@@ -224,6 +237,7 @@ void ClampTool::typed(int field, std::optional<double> value) {
 }
 
 void ClampTool::entered() {
+    if (isBusy()) return release({});
     m_session.commit();
     m_trouble.clear();
     end();

@@ -40,6 +40,7 @@ private:
     void show(const Project& next, std::size_t hole);
     void end();
     QString sentence() const;
+    QString draggingSentence() const;
 
     Doing m_doing = Doing::Nothing;
     HoleGrip m_grip = HoleGrip::Whole;

@@ -4,10 +4,10 @@
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QIcon>
-#include <QPushButton>
 #include <QScreen>
 #include <QSettings>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/geometry/picking.h"
 #include "core/geometry/taking_away.h"
@@ -17,6 +17,7 @@
 #include "ui/entry_line.h"
 #include "ui/fence_form.h"
 #include "ui/fence_tool.h"
+#include "ui/first_sheet.h"
 #include "ui/header_line.h"
 #include "ui/job_card.h"
 #include "ui/laying_tool.h"
@@ -45,6 +46,7 @@ constexpr int kColumnWidth = 400;
 }  // namespace
 
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
+    takeResources();
     setObjectName(QStringLiteral("sheet"));
     resize(QSize(1360, 860).boundedTo(screen()->availableSize() - QSize(8, 40)));  // room for the window's frame
     setAcceptDrops(true);
@@ -56,6 +58,8 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     chooseTool(LayAt);
     refreshNames();
     m_plan->setFocus();
+    refreshFirst();
+    m_first->focusFirst();
 }
 
 void MainWindow::makeTools() {
@@ -66,7 +70,10 @@ void MainWindow::makeTools() {
     m_tools.front()->setObjectName(QStringLiteral("pick"));
     for (Tool* tool : m_tools) {
         connect(tool, &Tool::updated, this, [this, tool] {
-            if (tool == m_tool) refreshEntry();
+            if (tool != m_tool) return;
+            m_firstAside = m_firstAside || tool->isBusy();
+            refreshFirst();
+            refreshEntry();
         });
     }
 }
@@ -88,12 +95,9 @@ void MainWindow::layOut() {
     m_panelForm = makePanelForm(m_session, m_card->widget());
     m_useForm = makeUseForm(m_session, m_card->widget());
     m_fenceForm = makeFenceForm(m_session, m_selection, m_card->widget());
-    m_wantedForm = new WantedForm(m_session, m_card->widget());
+    m_wantedForm = new WantedForm(m_session, m_selection, m_card->widget());
     m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
-    m_start = new QPushButton(tr("Begin from the size wanted in the work"), m_plan);
-    m_start->setObjectName(QStringLiteral("beginWanted"));
-    auto* onPlan = new QVBoxLayout(m_plan);
-    onPlan->addWidget(m_start, 0, Qt::AlignCenter);
+    layFirstSheet();
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
     middle->addWidget(m_strip);
@@ -125,12 +129,18 @@ void MainWindow::connectHand() {
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
+    connect(m_card, &JobCard::fencePointed, &m_selection, &Selection::pickFence);
     for (SheetForm* form : {m_panelForm, m_useForm, m_fenceForm}) connect(form, &SheetForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
+    connect(m_wantedForm, &WantedForm::foreseen, m_plan, &PlanView::foresee);
+    connect(m_wantedForm, &WantedForm::clickAsked, this, &MainWindow::clickCorners);
+    connect(m_wantedForm->cornerTool(), &Tool::updated, this, [this] {
+        if (m_tool == m_wantedForm->cornerTool()) refreshEntry();
+    });
+    connectFirstSheet();
     connect(m_screenForm, &ScreenForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_screenForm, &ScreenForm::measured, m_plan, &PlanView::showLifeSize);
-    connect(m_start, &QPushButton::clicked, this, &MainWindow::layWantedForm);
     connect(&m_selection, &Selection::changed, this, [this] {
         refreshFenceForm();
         refreshEntry();
@@ -140,7 +150,7 @@ void MainWindow::connectHand() {
         m_selection.pick(stillThere(m_session.project(), m_selection.picked()));
         refreshEntry();
         refreshNames();
-        refreshStart();
+        refreshFirst();
         m_words.start();
     });
     connect(&m_session, &Session::cutMoved, this, [this] {
@@ -164,21 +174,36 @@ void MainWindow::connectHand() {
 }
 
 void MainWindow::chooseTool(int index) {
-    Tool* next = m_tools.at(static_cast<std::size_t>(index));
+    takeTool(m_tools.at(static_cast<std::size_t>(index)));
+    m_strip->choose(index);
+    m_wantedForm->showClicking(false);
+}
+
+void MainWindow::takeTool(Tool* next) {
     if (m_tool && m_tool != next) {
         if (m_tool->isBusy()) m_tool->cancel();
         m_session.commit();
     }
     m_tool = next;
-    m_strip->choose(index);
     m_plan->setTool(m_tool);
     m_plan->setFocus();
     refreshFenceForm();
     refreshEntry();
 }
 
+void MainWindow::clickCorners(bool clicking) {
+    Tool* corners = m_wantedForm->cornerTool();
+    if (clicking == (m_tool == corners)) return;
+    if (clicking) m_toolBefore = static_cast<int>(std::ranges::find(m_tools, m_tool) - m_tools.begin());
+    if (clicking) takeTool(corners);
+    else chooseTool(m_toolBefore);
+}
+
 void MainWindow::refreshEntry() {
-    if (m_tool) m_entry->show(m_tool->entry(), m_session.project().units);
+    if (!m_tool) return;
+    EntryState state = m_tool->entry();
+    if (isFirst()) state.sentence = tr("Take one of the offers to begin, or a tool to draw on the panel that lies here.");
+    m_entry->show(state, m_session.project().units);
 }
 
 void MainWindow::refreshNames() {
@@ -216,14 +241,7 @@ void MainWindow::switchUnits() {
 void MainWindow::layForm(SheetForm* form) {
     m_card->layForm(form);
     form->focusFirst();
-    refreshStart();
-}
-
-void MainWindow::layWantedForm() {
-    m_session.commit();
-    m_card->layForm(m_wantedForm);
-    m_wantedForm->focusFirst();
-    refreshStart();
+    refreshFirst();
 }
 
 /// The picked fence's size goes with it on the card while fences are in hand, and never in another form's place.
@@ -231,7 +249,7 @@ void MainWindow::refreshFenceForm() {
     const bool picked = m_selection.fence().has_value();
     if (picked && m_tool == m_tools.at(FenceAt) && !m_card->form()) m_card->layForm(m_fenceForm);
     if (!picked && m_card->form() == m_fenceForm) m_card->layForm(nullptr);
-    refreshStart();
+    refreshFirst();
 }
 
 void MainWindow::layFenceForm() {
@@ -241,13 +259,8 @@ void MainWindow::layFenceForm() {
 
 void MainWindow::layNoForm() {
     m_card->layForm(nullptr);
-    refreshStart();
     m_plan->setFocus();
-}
-
-void MainWindow::refreshStart() {
-    const Project& project = m_session.project();
-    m_start->setVisible(project.lines.empty() && project.cutouts.empty() && m_card->form() != m_wantedForm);
+    refreshFirst();
 }
 
 void MainWindow::setLook(Look look) {
@@ -259,7 +272,6 @@ void MainWindow::setLook(Look look) {
 
 int runWindow(const QString& file) {
     QCoreApplication::setOrganizationName(QStringLiteral("Kerfwall"));
-    takeResources();
     const QVariant look = QSettings().value(QStringLiteral("look"));
     wear(*qApp, static_cast<Look>(std::clamp(look.toInt(), 0, 2)));
     MainWindow window;

@@ -6,16 +6,17 @@
 #include <functional>
 #include <vector>
 
+#include "core/shop/stock_panels.h"
 #include "ui/look.h"
 #include "ui/selection.h"
 #include "ui/session.h"
 
 class QMenu;
-class QPushButton;
 
 namespace kerfwall {
 
 class EntryLine;
+class FirstSheet;
 class HeaderLine;
 class JobCard;
 class NoticeBar;
@@ -75,11 +76,21 @@ private:
     void pickAll();
     void switchUnits();
     void layForm(SheetForm* form);
+    void layFirstSheet();
+    void connectFirstSheet();
+    void refreshFirst();
+    bool isFirst() const;
+    void putFirstAside();
     void layWantedForm();
+    void chooseShelf();
+    void openSample(const QString& path);
+    void switchRack();
+    void takeTool(Tool* next);
+    /// Takes the hand that clicks a wanted opening's corners, or puts it back.
+    void clickCorners(bool clicking);
     void layFenceForm();
     void refreshFenceForm();
     void layNoForm();
-    void refreshStart();
     void tellKeys();
 
     void askNew();
@@ -89,6 +100,7 @@ private:
     void askPublish();
     void print();
     void remember(const QString& path);
+    QStringList lastFiles() const;
     void showRecent();
     /// Does it at once where nothing would be lost, else asks on the sheet.
     void whenSafe(const std::function<void()>& does);
@@ -108,8 +120,12 @@ private:
     SheetForm* m_useForm = nullptr;
     SheetForm* m_fenceForm = nullptr;
     WantedForm* m_wantedForm = nullptr;
+    int m_toolBefore = LayAt;  // taken again after corners were clicked
     ScreenForm* m_screenForm = nullptr;
-    QPushButton* m_start = nullptr;  // on a sheet with nothing laid yet
+    FirstSheet* m_first = nullptr;  // on a sheet with nothing laid yet
+    StockPanel m_firstPanel;        // that lay there when the sheet was new
+    bool m_firstAside = false;      // until the next new sheet
+    QAction* m_rack = nullptr;
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;

@@ -49,6 +49,11 @@ void PlanView::setTool(Tool* tool) {
     update();
 }
 
+void PlanView::foresee(const InHand& shown) {
+    m_foreseen = shown;
+    update();
+}
+
 void PlanView::pointOut(const std::vector<LineId>& lines, std::optional<Point> at) {
     m_pointedOut = lines;
     m_pointedAt = at;

@@ -39,6 +39,8 @@ public:
     void setLayers(const PlanLayers& layers);
     /// Lines drawn bolder, as a step of work names them.
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
+    /// What a form would lay, shown until the next.
+    void foresee(const InHand& shown);
 
     QSize sizeHint() const override { return {800, 560}; }
     QSize minimumSizeHint() const override { return {200, 240}; }
@@ -90,7 +92,7 @@ private:
     int headingHeight() const;
     void paintHeading(QPainter& painter) const;
     void paintPicked(QPainter& painter) const;
-    void paintHand(QPainter& painter) const;
+    void paintHand(QPainter& painter, const InHand& shown) const;
     void paintNote(QPainter& painter, Point at, const QString& note) const;
     void paintKeyPoint(QPainter& painter) const;
     void setScale(const ViewScale& scale);
@@ -107,6 +109,7 @@ private:
     std::optional<QPointF> m_panFrom;
     bool m_spaceHeld = false;
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
+    InHand m_foreseen;
     std::vector<LineId> m_pointedOut;
     std::optional<Point> m_pointedAt;
 };

@@ -46,7 +46,8 @@ void PlanView::paintEvent(QPaintEvent*) {
     else paintGround(painter);
     painter.setRenderHint(QPainter::Antialiasing);
     paintPicked(painter);
-    paintHand(painter);
+    paintHand(painter, m_foreseen);
+    if (m_tool) paintHand(painter, m_tool->inHand());
     paintKeyPoint(painter);
     painter.setRenderHint(QPainter::Antialiasing, false);
     paintHeading(painter);
@@ -98,7 +99,8 @@ void PlanView::paintHeading(QPainter& painter) const {
                 underMouse() || m_keyPoint ? pointer : QPointF(-1, -1));
     QFont bold = font();
     bold.setBold(true);
-    const QString title = tr("Plan, layout face up");
+    QString title = tr("Plan, layout face up");
+    if (QFontMetricsF(bold).horizontalAdvance(title) > width() - kRulerWidth - 8) title = tr("Plan");
     const QString scale = scaleText(pixelsPerMm(*screen()) / m_scale.perMm);
     const double titleWidth = QFontMetricsF(bold).horizontalAdvance(title);
     const double scaleWidth = QFontMetricsF(font()).horizontalAdvance(scale);
@@ -153,9 +155,7 @@ void PlanView::paintPicked(QPainter& painter) const {
     }
 }
 
-void PlanView::paintHand(QPainter& painter) const {
-    if (!m_tool) return;
-    const InHand shown = m_tool->inHand();
+void PlanView::paintHand(QPainter& painter, const InHand& shown) const {
     painter.setPen(QPen(drawingColours().tool, 1.5));
     painter.setBrush(seeThrough(drawingColours().tool, 50));
     for (const auto& face : shown.faces) painter.drawPolygon(polygonOf(m_scale, face));

@@ -1,182 +1,205 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// What the form says and does; its rows stand in wanted_rows.cpp.
 #include "ui/wanted_form.h"
 
-#include <QGridLayout>
+#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <algorithm>
 
-#include "core/geometry/moving.h"
+#include "ui/corner_entry.h"
+#include "ui/corner_tool.h"
 #include "ui/length_field.h"
+#include "ui/rack.h"
 #include "ui/session.h"
+#include "ui/wish_words.h"
 #include "ui/wording.h"
 
 namespace kerfwall {
-namespace {
 
-constexpr double kMostWanted = 3000;  // mm: no panel is larger
-constexpr int kFieldWidth = 150;
+Tool* WantedForm::cornerTool() const { return m_cornerTool; }
 
-QString sizeText(const Blank& blank, Units units) {
-    return WantedForm::tr("%1 × %2").arg(lengthUnitFor(blank.width, units), lengthUnitFor(blank.height, units));
+void WantedForm::showClicking(bool clicking) { m_corners->showClicking(clicking); }
+
+WantedForm::Shape WantedForm::shape() const { return static_cast<Shape>(m_shape->currentIndex()); }
+
+void WantedForm::chooseShape(Shape shape) {
+    m_shape->setCurrentIndex(shape);
+    refresh();
 }
 
-QString steeringText(const Steering& steering, Units units) {
-    const QString text = steering.byBush ? WantedForm::tr("Take the bush of %1 and the bit of %2")
-                                         : WantedForm::tr("Take the bearing of %1 and the bit of %2");
-    return text.arg(lengthUnitFor(steering.guide, units), lengthUnitFor(steering.cutter, units));
+std::optional<double> WantedForm::typed(Entry entry) const { return std::ranges::find(m_rows, entry, &Row::entry)->typed; }
+
+WantedForm::Entry WantedForm::entryFor(WishPart part) const {
+    const bool legs = shape() == LegsShape;
+    switch (part) {
+        case WishPart::Width: return legs ? Entry::Span : Entry::Width;
+        case WishPart::Height: return legs ? Entry::LegHeight : Entry::Height;
+        case WishPart::LegTop: return Entry::LegTop;
+        case WishPart::LegFoot: return typed(Entry::InnerLean) ? Entry::InnerLean : Entry::LegFoot;
+        case WishPart::Across: return Entry::Across;
+        case WishPart::Up: return legs ? Entry::Feet : Entry::Up;
+        case WishPart::Corner:
+        case WishPart::Corners: return Entry::Corner;
+    }
+    return Entry::Corner;
 }
 
-QLabel* wrapped(const QString& name, QWidget* parent) {
-    auto* label = new QLabel(parent);
-    label->setObjectName(name);
-    label->setWordWrap(true);
-    label->hide();
-    return label;
+std::optional<Wish> WantedForm::wish() const {
+    if (std::ranges::any_of(m_rows, [](const Row& row) { return row.isShown && row.isUnreadable; })) return std::nullopt;
+    if (shape() == LegsShape) return legsWish();
+    if (shape() == PolygonShape) return polygonWish();
+    const auto width = typed(Entry::Width);
+    const auto height = typed(Entry::Height);
+    if (!width || !height) return std::nullopt;
+    return WantedWindow{*width, *height, typed(Entry::Corner).value_or(cornerLeft(m_session.project())), {}, {}};
 }
 
-}  // namespace
-
-WantedForm::WantedForm(Session& session, QWidget* parent)
-    : QFrame(parent), m_session(session), m_grid(new QGridLayout(this)) {
-    m_grid->setContentsMargins(0, 0, 0, 18);
-    m_grid->setVerticalSpacing(6);
-    m_grid->setColumnStretch(0, 1);
-    auto* heading = new QLabel(tr("Wanted in the work"), this);
-    heading->setObjectName(QStringLiteral("sectionTitle"));
-    auto* leave = new QPushButton(tr("Put aside"), this);
-    leave->setObjectName(QStringLiteral("wantedLeave"));
-    m_grid->addWidget(heading, 0, 0);
-    m_grid->addWidget(leave, 0, 1);
-    addRow(tr("Width"), QStringLiteral("wantedWidth"), WishPart::Width, {});
-    addRow(tr("Height"), QStringLiteral("wantedHeight"), WishPart::Height, {});
-    addRow(tr("Corner radius"), QStringLiteral("wantedCorner"), WishPart::Corner, tr("what the bit leaves"));
-    addRow(tr("Middle from the left edge"), QStringLiteral("wantedAcross"), WishPart::Across, tr("in the middle"));
-    addRow(tr("Middle from the bottom edge"), QStringLiteral("wantedUp"), WishPart::Up, tr("in the middle"));
-    addFoot();
-    connect(leave, &QPushButton::clicked, this, &WantedForm::closeAsked);
-    connect(&m_session, &Session::changed, this, &WantedForm::refresh);
-    hide();
+std::optional<Wish> WantedForm::legsWish() const {
+    const auto span = typed(Entry::Span);
+    const auto height = typed(Entry::LegHeight);
+    const auto top = typed(Entry::LegTop);
+    if (!span || !height || !top) return std::nullopt;
+    WantedLegs legs{*span, *height, *top, 0, typed(Entry::OuterLean).value_or(0), 0, {}, {}};
+    legs.cornerRadius = typed(Entry::Corner).value_or(cornerLeft(m_session.project()));
+    const auto lean = typed(Entry::InnerLean);
+    const auto foot = typed(Entry::LegFoot);
+    legs.legFoot = lean ? legFootFor(legs, *lean) : foot.value_or(legs.legTop);
+    return legs;
 }
 
-void WantedForm::addRow(const QString& label, const QString& name, WishPart part, const QString& emptyMeans) {
-    auto* field = new LengthField(this);
-    field->setObjectName(name);
-    field->setAccessibleName(label);
-    field->setFixedWidth(kFieldWidth);
-    field->setMayBeEmpty(true);
-    field->setPlaceholderText(emptyMeans);
-    field->setRange(0, kMostWanted, tr("This must be 0 to 3000 mm."));
-    auto* text = new QLabel(label, this);
-    text->setBuddy(field);
-    auto* trouble = wrapped(name + QStringLiteral("Trouble"), this);
-    trouble->setProperty("trouble", true);
-    const int at = m_grid->rowCount();
-    m_grid->addWidget(text, at, 0);
-    m_grid->addWidget(field, at, 1);
-    m_grid->addWidget(trouble, at + 1, 0, 1, 2);
-    m_rows.push_back({part, field, trouble, std::nullopt, false});
-    connect(field, &LengthField::typed, this, [this, part](std::optional<double> value) {
-        row(part).typed = value;
-        row(part).isUnreadable = false;
-        refresh();
-    });
-    connect(field, &LengthField::troubled, this, [this, part](const QString& sentence) {
-        // What cannot be read leaves the field as it was before, and so the wish.
-        row(part).typed = row(part).field->value();
-        row(part).isUnreadable = !sentence.isEmpty();
-        refresh();
-    });
-    connect(field, &LengthField::entered, this, [this, part](std::optional<double> value) {
-        row(part).typed = value;
-        refresh();
-    });
-    connect(field, &QLineEdit::returnPressed, this, [this] {
-        if (m_lay->isEnabled()) m_lay->click();
-    });
-    connect(field, &LengthField::left, this, &WantedForm::closeAsked);
+std::optional<Wish> WantedForm::polygonWish() const {
+    const CornerList list = m_corners->read();
+    if (!list.bad.empty() || list.corners.empty()) return std::nullopt;
+    return WantedPolygon{list.corners, typed(Entry::Corner).value_or(cornerLeft(m_session.project())), {}, {}};
 }
 
-void WantedForm::addFoot() {
-    m_answer = wrapped(QStringLiteral("wantedAnswer"), this);
-    m_other = new QPushButton(this);
-    m_other->setObjectName(QStringLiteral("wantedOther"));
-    m_other->hide();
-    m_lay = new QPushButton(tr("Lay its lines"), this);
-    m_lay->setObjectName(QStringLiteral("wantedLay"));
-    const int at = m_grid->rowCount();
-    m_grid->addWidget(m_answer, at, 0, 1, 2);
-    m_grid->addWidget(m_other, at + 1, 0, 1, 2);
-    m_grid->addWidget(m_lay, at + 2, 1);
-    connect(m_lay, &QPushButton::clicked, this, [this] { lay(m_session.project(), tr("Lay a window of the size wanted")); });
-    connect(m_other, &QPushButton::clicked, this, [this] {
-        if (m_offered) lay(steeredBy(m_session.project(), *m_offered), tr("Lay a window with other tools"));
-    });
-}
+bool WantedForm::isOnUnknownWork() const { return m_placedOn->currentIndex() == 1 && !workBounds(m_session.project()); }
 
-WantedForm::Row& WantedForm::row(WishPart part) { return *std::ranges::find(m_rows, part, &Row::part); }
-
-std::optional<WantedWindow> WantedForm::wish() const {
-    const auto typed = [this](WishPart part) { return std::ranges::find(m_rows, part, &Row::part)->typed; };
-    const bool isReadable = std::ranges::none_of(m_rows, &Row::isUnreadable);
-    const auto width = typed(WishPart::Width);
-    const auto height = typed(WishPart::Height);
-    if (!isReadable || !width || !height) return std::nullopt;
-    const double corner = typed(WishPart::Corner).value_or(cornerLeft(m_session.project()));
-    return WantedWindow{*width, *height, corner, typed(WishPart::Across), typed(WishPart::Up)};
+std::optional<WishPlace> WantedForm::place() const {
+    const auto along = [](const QComboBox* from, std::optional<double> distance) -> std::optional<PlaceAlong> {
+        const auto chosen = static_cast<PlaceAlong::From>(from->currentIndex());
+        const bool isMeasured = chosen != PlaceAlong::From::Suited && chosen != PlaceAlong::From::Centred;
+        if (isMeasured && !distance) return std::nullopt;
+        return PlaceAlong{chosen, distance.value_or(0)};
+    };
+    WishPlace place;
+    place.onWork = m_placedOn->currentIndex() == 1;
+    const auto across = along(m_acrossFrom, typed(Entry::Across));
+    auto up = along(m_upFrom, typed(Entry::Up));
+    if (shape() == LegsShape) {
+        const auto feet = typed(Entry::Feet);
+        up = feet ? PlaceAlong{PlaceAlong::From::LowSide, *feet} : PlaceAlong{};
+    }
+    if (!across || !up) return std::nullopt;
+    place.across = *across;
+    place.up = *up;
+    if (!isOnUnknownWork()) return place;
+    const auto width = typed(Entry::WorkWidth);
+    const auto height = typed(Entry::WorkHeight);
+    if (!width || !height) return std::nullopt;
+    place.work = Blank{*width, *height};
+    return place;
 }
 
 void WantedForm::refresh() {
     if (isHidden()) return;
-    for (const Row& each : m_rows) {
-        each.field->setUnits(m_session.project().units);
-        each.trouble->setText(each.isUnreadable ? each.field->toolTip() : QString());
-        each.trouble->setVisible(each.isUnreadable);
-    }
+    showRows();
     m_answer->hide();
-    const auto wanted = wish();
     m_lay->setEnabled(false);
-    offerSteering(wanted);
-    if (!wanted) return;
-    const auto window = layWindow(m_session.project(), *wanted);
-    if (!window) return tellRefusal(window.error());
+    tellCorners();
+    const auto wanted = wish();
+    const auto placed = place();
+    if (wanted && placed) return showAnswer(*wanted, *placed);
+    m_other->hide();
+    offerPanels(std::nullopt);
+    foresee(nullptr);
+}
+
+void WantedForm::showAnswer(const Wish& wish, const WishPlace& place) {
+    const auto laid = layPlaced(m_session.project(), wish, place);
+    offerSteering(wish, place);
+    offerPanels(laid ? std::optional(laid->goodBlank) : laid.error().goodBlank);
+    foresee(&laid);
+    if (!laid) return tellRefusal(laid.error());
     m_lay->setEnabled(true);
-    tellLaid(*window);
-}
-
-void WantedForm::tellRefusal(const WindowRefusal& refusal) {
-    QLabel* beside = row(refusal.part).trouble;
-    beside->setText(QString::fromStdString(refusal.sentence));
-    beside->show();
-}
-
-void WantedForm::tellLaid(const LaidWindow& window) {
-    const Units units = m_session.project().units;
-    const QString corners = window.boreRadius
-                                ? tr("Its corners are bored to a radius of %1.").arg(lengthUnitFor(*window.boreRadius, units))
-                                : tr("The bit leaves corners of %1 in the work.").arg(lengthUnitFor(window.cornerLeft, units));
-    m_answer->setText(tr("The opening in the template is %1. %2 The smallest good blank is %3.")
-                          .arg(sizeText(window.opening, units), corners, sizeText(window.goodBlank, units)));
+    m_answer->setText(laidText(*laid, m_session.project()));
     m_answer->show();
 }
 
-void WantedForm::offerSteering(const std::optional<WantedWindow>& wish) {
-    m_offered = wish ? otherSteering(m_session.project(), *wish) : std::nullopt;
+void WantedForm::tellRefusal(const WishRefusal& refusal) {
+    const QString sentence = QString::fromStdString(refusal.sentence);
+    const bool isOfCorners = shape() == PolygonShape && refusal.part != WishPart::Corner && refusal.part != WishPart::Across &&
+                             refusal.part != WishPart::Up;
+    if (isOfCorners) return m_corners->tell(sentence);
+    QLabel* beside = row(entryFor(refusal.part)).trouble;
+    beside->setText(sentence);
+    beside->show();
+}
+
+void WantedForm::tellCorners() {
+    const CornerList list = m_corners->read();
+    m_cornerTool->show(list.corners);
+    m_corners->tell(list.bad.empty() ? QString() : QString::fromStdString(list.bad.front().sentence));
+}
+
+void WantedForm::foresee(const std::expected<LaidWish, WishRefusal>* laid) {
+    InHand shown;
+    if (laid && *laid) shown.wished.push_back(polygonLoop((*laid)->walls));
+    else if (shape() == PolygonShape && m_corners->read().corners.size() > 1) shown.wished.push_back(polygonLoop(m_corners->read().corners));
+    Q_EMIT foreseen(shown);
+}
+
+void WantedForm::offerSteering(const Wish& wish, const WishPlace& place) {
+    m_offered = otherSteering(m_session.project(), wish, place);
     m_other->setVisible(m_offered.has_value());
     if (m_offered) m_other->setText(steeringText(*m_offered, m_session.project().units));
 }
 
-void WantedForm::lay(const Project& from, const QString& step) {
+void WantedForm::offerPanels(const std::optional<Blank>& goodBlank) {
+    const Project& project = m_session.project();
+    m_offeredBlank.reset();
+    m_offeredPanel.reset();
+    if (goodBlank && isPanelFree(project)) {
+        const Blank blank = roundedUp(*goodBlank, project.units);
+        m_offeredBlank = StockPanel{blank.width, blank.height, project.panel.thickness};
+        m_offeredPanel = smallestHolding(rackPanels(), *goodBlank);
+        if (m_offeredBlank == stockPanelOf(project) || !isPanelSize(*m_offeredBlank)) m_offeredBlank.reset();
+        if (m_offeredPanel == stockPanelOf(project)) m_offeredPanel.reset();
+    }
+    m_blank->setVisible(m_offeredBlank.has_value());
+    m_fromRack->setVisible(m_offeredPanel.has_value());
+    if (m_offeredBlank) m_blank->setText(tr("Take a blank of %1").arg(panelText(*m_offeredBlank, project.units)));
+    if (m_offeredPanel) m_fromRack->setText(tr("Take the rack's panel of %1").arg(panelText(*m_offeredPanel, project.units)));
+}
+
+void WantedForm::takePanel(const StockPanel& panel) {
+    const QString step = tr("Take a panel of %1").arg(panelText(panel, m_session.project().units));
+    m_session.change(step, onPanel(m_session.project(), panel));
+    m_lay->setFocus(Qt::OtherFocusReason);
+}
+
+void WantedForm::lay(const Project& from, bool withOtherTools) {
     const auto wanted = wish();
-    if (!wanted) return;
-    const auto window = layWindow(from, *wanted, m_session.highestLine());
-    if (!window) return tellRefusal(window.error());
+    const auto placed = place();
+    if (!wanted || !placed) return;
+    const auto laidWish = layPlaced(from, *wanted, *placed, m_session.highestLine());
+    if (!laidWish) return tellRefusal(laidWish.error());
     for (Row& each : m_rows) {
         each.typed.reset();
         each.field->showAnyway(std::nullopt);
     }
-    m_session.changeWhole(step, window->project);
+    m_corners->clear();
+    m_acrossFrom->setCurrentIndex(0);
+    m_upFrom->setCurrentIndex(0);
+    endClicking();
+    m_session.changeWhole(layingStep(*wanted, withOtherTools), laidWish->project);
     Q_EMIT laid();
+}
+
+void WantedForm::endClicking() {
+    m_corners->showClicking(false);
+    Q_EMIT clickAsked(false);
 }
 
 void WantedForm::showEvent(QShowEvent* event) {
@@ -184,6 +207,10 @@ void WantedForm::showEvent(QShowEvent* event) {
     refresh();
 }
 
-void WantedForm::focusFirst() { m_rows.front().field->setFocus(Qt::ShortcutFocusReason); }
+void WantedForm::hideEvent(QHideEvent* event) {
+    QFrame::hideEvent(event);
+    endClicking();
+    Q_EMIT foreseen({});
+}
 
 }  // namespace kerfwall

@@ -126,9 +126,11 @@ void MainWindow::remember(const QString& path) {
     settings.setValue(kRecentKey, recent);
 }
 
+QStringList MainWindow::lastFiles() const { return QSettings().value(kRecentKey).toStringList(); }
+
 void MainWindow::showRecent() {
     m_recent->clear();
-    for (const QString& path : QSettings().value(kRecentKey).toStringList()) {
+    for (const QString& path : lastFiles()) {
         const QAction* action = m_recent->addAction(QFileInfo(path).fileName());
         connect(action, &QAction::triggered, this, [this, path] { openFile(path); });
     }

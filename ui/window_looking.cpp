@@ -114,7 +114,7 @@ void MainWindow::showLifeSize() {
 void MainWindow::layScreenForm() {
     m_card->layForm(m_screenForm);
     m_screenForm->focusFirst();
-    refreshStart();
+    refreshFirst();
 }
 
 void MainWindow::goToFinding(int by) {

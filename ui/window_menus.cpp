@@ -6,6 +6,7 @@
 #include "ui/header_line.h"
 #include "ui/main_window.h"
 #include "ui/notice_bar.h"
+#include "ui/rack.h"
 #include "ui/sheet_form.h"
 
 namespace kerfwall {
@@ -14,7 +15,13 @@ void MainWindow::makeMenus() {
     makeEditMenu();
     QMenu* panel = m_header->menus()->addMenu(tr("&Panel"));
     panel->addAction(tr("&Size, thickness, kerf depth and true edges"), QKeySequence(Qt::Key_F6), this, [this] { layForm(m_panelForm); });
-    panel->addAction(tr("A &window from the size wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
+    panel->addAction(tr("From the size &wanted in the work"), QKeySequence(Qt::Key_F8), this, &MainWindow::layWantedForm);
+    m_rack = panel->addAction({}, this, &MainWindow::switchRack);
+    m_rack->setObjectName(QStringLiteral("rack"));
+    connect(panel, &QMenu::aboutToShow, this, [this] {
+        const bool lies = liesInRack(stockPanelOf(m_session.project()));
+        m_rack->setText(lies ? tr("&Take this size out of the rack") : tr("&Put this size in the rack"));
+    });
     panel->addAction(tr("The &fence that is picked, its size and face"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this, &MainWindow::layFenceForm);
     QMenu* bench = m_header->menus()->addMenu(tr("&Bench"));
     bench->addAction(tr("&Trimming bit, bearing or bush in use"), QKeySequence(Qt::Key_F7), this, [this] { layForm(m_useForm); });
@@ -54,6 +61,7 @@ void MainWindow::makeEditMenu() {
 void MainWindow::tellKeys() {
     m_notice->tell(tr("1 to 7 take a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
+                      "+ and − make a bore, a hole's depth or a fence larger or smaller. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
                       "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view; "
                       "Alt+1 to Alt+8 show or hide a layer. F6 opens the panel, F7 the bits, F8 the size wanted."));

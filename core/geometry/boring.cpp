@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "core/geometry/angle.h"
 #include "core/geometry/distance.h"
@@ -108,6 +109,20 @@ HeldRadius heldRadius(const Project& project, double radius, double step, double
     if (held.radius > kLargestBore) held = {kLargestBore, false};
     if (held.radius <= bit) return {};
     return held;
+}
+
+double roomForBore(const SolvedCutout& cutout, const Corner& corner) {
+    const auto isHere = [&](const std::optional<std::size_t>& index) { return index && cutout.corners.at(*index) == corner; };
+    double room = std::numeric_limits<double>::infinity();
+    for (const Wall& wall : cutout.walls) {
+        const bool begins = isHere(wall.startCorner);
+        if (!begins && !isHere(wall.endCorner)) continue;
+        const auto other = begins ? wall.endCorner : wall.startCorner;
+        const Corner* next = other ? &cutout.corners.at(*other) : nullptr;
+        const double taken = next && next->radius > 0 ? distance(next->point, next->firstTangent) : 0;
+        room = std::min(room, distance(wall.from, wall.to) - taken);
+    }
+    return std::max(0.0, room * corner.radius / distance(corner.point, corner.firstTangent));
 }
 
 }  // namespace kerfwall

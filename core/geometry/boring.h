@@ -33,6 +33,10 @@ inline constexpr double kLargestBore = 150;  // mm radius; bores are at most 300
 /// Source    the larger root of |p - c| = R with the centre c at R / sin(angle / 2) on the bisector.
 [[nodiscard]] double radiusThrough(const Corner& corner, Point place);
 
+/// The largest radius whose arc touches both walls of a corner before the arcs of the corners at their other ends, mm.
+/// Requires  the corner is the cutout's; an angle under 180 degrees.
+[[nodiscard]] double roomForBore(const SolvedCutout& cutout, const Corner& corner);
+
 /// A corner that a place takes hold of: by its point, or by its arc as it is now.
 struct NearRound {
     NearCorner corner;

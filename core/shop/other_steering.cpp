@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What else on the bench would cut a wanted window; declared in from_wanted.h.
+// What else on the bench would cut a wish; declared in from_wanted.h.
 #include <optional>
 #include <tuple>
 #include <vector>
 
-#include "core/shop/from_wanted.h"
+#include "core/shop/placed_wish.h"
 
 namespace kerfwall {
 namespace {
@@ -31,6 +31,21 @@ bool isBetter(const Try& one, const Try& other) {
            std::tuple(other.bored, -other.steering.cutter, other.steering.guide);
 }
 
+template <class Laying>
+std::optional<Steering> bestSteering(const Project& project, const Laying& lay) {
+    if (!project.cutouts.empty()) return std::nullopt;
+    const auto now = lay(project);
+    if (now && !now->boreRadius) return std::nullopt;
+    std::optional<Try> best;
+    for (const Steering& steering : steeringsOn(project)) {
+        const auto laid = lay(steeredBy(project, steering));
+        if (!laid || (now && laid->boreRadius)) continue;
+        const Try next{steering, laid->boreRadius.has_value()};
+        if (!best || isBetter(next, *best)) best = next;
+    }
+    return best ? std::optional(best->steering) : std::nullopt;
+}
+
 }  // namespace
 
 Project steeredBy(const Project& project, const Steering& steering) {
@@ -42,18 +57,12 @@ Project steeredBy(const Project& project, const Steering& steering) {
     return next;
 }
 
-std::optional<Steering> otherSteering(const Project& project, const WantedWindow& wish) {
-    if (!project.cutouts.empty()) return std::nullopt;
-    const auto now = layWindow(project, wish);
-    if (now && !now->boreRadius) return std::nullopt;
-    std::optional<Try> best;
-    for (const Steering& steering : steeringsOn(project)) {
-        const auto laid = layWindow(steeredBy(project, steering), wish);
-        if (!laid || (now && laid->boreRadius)) continue;
-        const Try next{steering, laid->boreRadius.has_value()};
-        if (!best || isBetter(next, *best)) best = next;
-    }
-    return best ? std::optional(best->steering) : std::nullopt;
+std::optional<Steering> otherSteering(const Project& project, const Wish& wish) {
+    return bestSteering(project, [&](const Project& steered) { return layWish(steered, wish); });
+}
+
+std::optional<Steering> otherSteering(const Project& project, const Wish& wish, const WishPlace& place) {
+    return bestSteering(project, [&](const Project& steered) { return layPlaced(steered, wish, place); });
 }
 
 }  // namespace kerfwall

@@ -63,6 +63,23 @@ TEST(Boring, BehindTheCornerThereIsNoArcAndFarOffTheLargest) {
     EXPECT_EQ(radiusThrough(cornerOf(179.999999, 6.35), {1, 1e-9}), kLargestBore);
 }
 
+// Expected from: pencil. The window is 180 x 56; on its 56 the bit's arc of 6.35 at B C leaves 49.65 for the corner of A
+// and C, and a bore of 20 there leaves 36.
+TEST(Boring, TheRoomForABoreEndsAtTheNextCornersArc) {
+    Project project = gridOfFour();
+    project.cutouts.push_back({"window", {{200, 118}}, {}, {}, {}});
+    const auto roomAtAC = [&] {
+        const SolvedCutout cutout = solve(project).cutouts.front();
+        for (const Corner& corner : cutout.corners) {
+            if (distance(corner.point, {110, 90}) < 1e-9) return roomForBore(cutout, corner);
+        }
+        return 0.0;
+    };
+    EXPECT_NEAR(roomAtAC(), 49.65, 1e-9);
+    project.cutouts.front().corners = {{"B", "C", 20, {}}};
+    EXPECT_NEAR(roomAtAC(), 36, 1e-9);
+}
+
 // Expected from: the stock bench: a bit of 12.7 and bores of 20, 25, 30, 35, 40, 50.
 TEST(Boring, ARadiusHoldsOnToABoreAtHandElseToSteps) {
     const Project project = blankPanel();

@@ -33,10 +33,10 @@ Project bushProject(double width = 400, double height = 250) {
 
 const WantedWindow kHold{110, 35, 6.35, std::nullopt, std::nullopt};
 
-LaidWindow laid(const Project& project, const WantedWindow& wish) {
+LaidWish laid(const Project& project, const WantedWindow& wish) {
     const auto window = layWindow(project, wish);
     EXPECT_TRUE(window.has_value()) << window.error().sentence;
-    return window.value_or(LaidWindow{});
+    return window.value_or(LaidWish{});
 }
 
 double distanceOf(const Project& project, const LineId& id) {
@@ -55,7 +55,7 @@ bool hasFinding(const Project& project, std::string_view code) {
     return std::ranges::any_of(findings(project, solved), [&](const Finding& finding) { return finding.code == code; });
 }
 
-void expectRefused(const Project& project, const WantedWindow& wish, NoWindow why, WishPart part,
+void expectRefused(const Project& project, const WantedWindow& wish, NoWish why, WishPart part,
                    const std::string& words) {
     const auto window = layWindow(project, wish);
     ASSERT_FALSE(window.has_value()) << words;
@@ -68,7 +68,7 @@ void expectRefused(const Project& project, const WantedWindow& wish, NoWindow wh
 // Expected from: pencil, as in the sample's notes. (24 - 12.7) / 2 = 5.65; 125 -+ (17.5 + 5.65) = 101.85 and
 // 148.15; 200 -+ (55 + 5.65) = 139.35 and 260.65.
 TEST(FromWanted, TheCrateEndsLinesComeOutOfItsSize) {
-    const LaidWindow window = laid(bushProject(), kHold);
+    const LaidWish window = laid(bushProject(), kHold);
     EXPECT_EQ(window.lines, (std::vector<LineId>{"A", "B", "C", "D"}));
     EXPECT_NEAR(distanceOf(window.project, "A"), 101.85, kExact);
     EXPECT_NEAR(distanceOf(window.project, "B"), 148.15, kExact);
@@ -110,7 +110,7 @@ TEST(FromWanted, TheWorkGetsTheSizeWanted) {
 // Expected from: pencil. A corner of 10 in the work wants 10 + 5.65 = 15.65 in the template, more than the trimming
 // bit's 6.35 and the bush's 12, so it is bored.
 TEST(FromWanted, ARounderCornerIsBored) {
-    const LaidWindow window = laid(bushProject(), {110, 35, 10, {}, {}});
+    const LaidWish window = laid(bushProject(), {110, 35, 10, {}, {}});
     ASSERT_TRUE(window.boreRadius.has_value());
     EXPECT_NEAR(*window.boreRadius, 15.65, kExact);
     ASSERT_EQ(window.project.cutouts[0].corners.size(), 4u);
@@ -137,7 +137,7 @@ TEST(FromWanted, ACornerNobodyTellsApartIsLeftToTheBit) {
 // Expected from: pencil. Two corners of 17.5 are a half round; their bores of 17.5 + 5.65 are one hole as wide as the
 // opening, and the ends take pi 17.5^2 in place of 35^2.
 TEST(FromWanted, RoundEndsAreHadToo) {
-    const LaidWindow window = laid(bushProject(), {110, 35, 17.5, {}, {}});
+    const LaidWish window = laid(bushProject(), {110, 35, 17.5, {}, {}});
     const Outline work = solve(window.project).cutouts.at(0).work;
     EXPECT_NEAR(work.area, 110 * 35 - (4 - std::numbers::pi) * 17.5 * 17.5, 1e-6);
 }
@@ -170,41 +170,41 @@ TEST(FromWanted, DistancesCountFromTheTrueEdges) {
 
 // Expected from: pencil. The bush's bit alone clears 12.7.
 TEST(FromWanted, AWindowNoWiderThanTheBitIsRefused) {
-    expectRefused(bushProject(), {110, 12.7, 6.35, {}, {}}, NoWindow::TooNarrow, WishPart::Height, "12.7 mm");
-    expectRefused(bushProject(), {10, 35, 6.35, {}, {}}, NoWindow::TooNarrow, WishPart::Width, "bush");
+    expectRefused(bushProject(), {110, 12.7, 6.35, {}, {}}, NoWish::TooNarrow, WishPart::Height, "12.7 mm");
+    expectRefused(bushProject(), {10, 35, 6.35, {}, {}}, NoWish::TooNarrow, WishPart::Width, "bush");
 }
 
 // Expected from: pencil. With a bearing of 6 and a bit of 6 the trimming bit of 12.7 is what needs the room.
 TEST(FromWanted, AWindowTooNarrowForTheTrimmingBitIsRefused) {
     Project project = test::panelOf(400, 250);
     project.use.bit = 6;
-    expectRefused(project, {110, 12, 6.35, {}, {}}, NoWindow::TooNarrow, WishPart::Height, "the trimming bit");
+    expectRefused(project, {110, 12, 6.35, {}, {}}, NoWish::TooNarrow, WishPart::Height, "the trimming bit");
     EXPECT_TRUE(layWindow(project, {110, 13, 6.35, {}, {}}).has_value());
 }
 
 // Expected from: pencil. The bit leaves its 6.35; 4 wants one of 8 across.
 TEST(FromWanted, ACornerSharperThanTheBitIsRefused) {
-    expectRefused(bushProject(), {110, 35, 4, {}, {}}, NoWindow::CornerTooSharp, WishPart::Corner, "6.35 mm");
-    expectRefused(bushProject(), {110, 35, 4, {}, {}}, NoWindow::CornerTooSharp, WishPart::Corner, "a bit of 8.0 mm");
-    expectRefused(bushProject(), {110, 35, 0, {}, {}}, NoWindow::CornerTooSharp, WishPart::Corner, "by hand");
+    expectRefused(bushProject(), {110, 35, 4, {}, {}}, NoWish::CornerTooSharp, WishPart::Corner, "6.35 mm");
+    expectRefused(bushProject(), {110, 35, 4, {}, {}}, NoWish::CornerTooSharp, WishPart::Corner, "a bit of 8.0 mm");
+    expectRefused(bushProject(), {110, 35, 0, {}, {}}, NoWish::CornerTooSharp, WishPart::Corner, "by hand");
 }
 
 // Expected from: pencil. The bearing of 6 follows a trimmed corner of 6.35: 3 + 6.35 - 3 = 6.35 is left.
 TEST(FromWanted, ACornerSharperThanTheTrimmedOneIsRefused) {
     Project project = test::panelOf(400, 250);
     project.use.bit = 6;
-    expectRefused(project, {110, 35, 4, {}, {}}, NoWindow::CornerTooSharp, WishPart::Corner, "a trimming bit of 8.0 mm");
+    expectRefused(project, {110, 35, 4, {}, {}}, NoWish::CornerTooSharp, WishPart::Corner, "a trimming bit of 8.0 mm");
 }
 
 TEST(FromWanted, CornersLargerThanHalfTheShorterSideAreRefused) {
-    expectRefused(bushProject(), {110, 35, 18, {}, {}}, NoWindow::CornerTooRound, WishPart::Corner, "17.5 mm");
+    expectRefused(bushProject(), {110, 35, 18, {}, {}}, NoWish::CornerTooRound, WishPart::Corner, "17.5 mm");
 }
 
 // Expected from: pencil, with 25 and 10 as good and least border. The opening is 121.3 x 46.3: it wants 66.3 of height
 // at the least, and the good blank is 171.3 x 96.3.
 TEST(FromWanted, AnUnfitPanelNamesTheSmallestGoodBlank) {
-    expectRefused(bushProject(400, 66.2), kHold, NoWindow::PanelTooSmall, WishPart::Height, "171.3 mm by 96.3 mm");
-    expectRefused(bushProject(141.2, 250), kHold, NoWindow::PanelTooSmall, WishPart::Width, "171.3 mm by 96.3 mm");
+    expectRefused(bushProject(400, 66.2), kHold, NoWish::PanelTooSmall, WishPart::Height, "171.3 mm by 96.3 mm");
+    expectRefused(bushProject(141.2, 250), kHold, NoWish::PanelTooSmall, WishPart::Width, "171.3 mm by 96.3 mm");
     EXPECT_TRUE(layWindow(bushProject(400, 66.3), kHold).has_value());
     EXPECT_FALSE(hasFinding(laid(bushProject(171.3, 96.3), kHold).project, "border-thin"));
     EXPECT_TRUE(hasFinding(laid(bushProject(171.3, 96.1), kHold).project, "border-thin"));
@@ -212,16 +212,16 @@ TEST(FromWanted, AnUnfitPanelNamesTheSmallestGoodBlank) {
 
 // Expected from: pencil. 10 + 121.3 / 2 = 70.65 from the left at the least, 250 - 33.15 = 216.85 from the bottom at most.
 TEST(FromWanted, APlaceTooNearAnEdgeIsRefused) {
-    expectRefused(bushProject(), {110, 35, 6.35, 70, {}}, NoWindow::TooNearEdge, WishPart::Across, "70.7 mm to 329.3 mm");
-    expectRefused(bushProject(), {110, 35, 6.35, {}, 217}, NoWindow::TooNearEdge, WishPart::Up, "216.8");
+    expectRefused(bushProject(), {110, 35, 6.35, 70, {}}, NoWish::TooNearEdge, WishPart::Across, "70.7 mm to 329.3 mm");
+    expectRefused(bushProject(), {110, 35, 6.35, {}, 217}, NoWish::TooNearEdge, WishPart::Up, "216.8");
     EXPECT_TRUE(layWindow(bushProject(), {110, 35, 6.35, 70.65, 216.85}).has_value());
 }
 
 // Expected from: pencil. Walls of the first lie at 101.85 and 148.15 (level), 39.35 and 160.65; beside it on the same
 // height lie the second's, on the same level lines.
 TEST(FromWanted, WindowsInARowShareTheirLines) {
-    const LaidWindow first = laid(bushProject(), {110, 35, 6.35, 100, {}});
-    const LaidWindow second = laid(first.project, {110, 35, 6.35, 290, {}});
+    const LaidWish first = laid(bushProject(), {110, 35, 6.35, 100, {}});
+    const LaidWish second = laid(first.project, {110, 35, 6.35, 290, {}});
     EXPECT_EQ(second.lines, (std::vector<LineId>{"A", "B", "E", "F"}));
     EXPECT_EQ(second.project.lines.size(), 6u);
     EXPECT_EQ(second.cutout, "window2");
@@ -235,16 +235,16 @@ TEST(FromWanted, WindowsInARowShareTheirLines) {
 // Expected from: pencil. Walls of the second at 201.85 - 90 = 111.85 and 158.15 lie within the first's 101.85 to 148.15.
 TEST(FromWanted, LinesThroughAnotherWindowAreRefused) {
     const Project first = laid(bushProject(), {110, 35, 6.35, 100, {}}).project;
-    expectRefused(first, {110, 35, 6.35, 290, 135}, NoWindow::RunsThrough, WishPart::Across, "Line B");
-    expectRefused(first, {110, 20, 6.35, 290, {}}, NoWindow::RunsThrough, WishPart::Up, "cutout window");
-    expectRefused(first, {110, 35, 6.35, 100, {}}, NoWindow::RunsThrough, WishPart::Across, "lie in cutout window");
+    expectRefused(first, {110, 35, 6.35, 290, 135}, NoWish::RunsThrough, WishPart::Across, "Line B");
+    expectRefused(first, {110, 20, 6.35, 290, {}}, NoWish::RunsThrough, WishPart::Up, "cutout window");
+    expectRefused(first, {110, 35, 6.35, 100, {}}, NoWish::RunsThrough, WishPart::Across, "lie in cutout window");
 }
 
 // Expected from: pencil. The second's bottom wall would lie at 171.3 - 23.15 = 148.15, on B, its kerf above; B's own
 // lies below.
 TEST(FromWanted, AWallWithKerfsOnBothSidesIsRefused) {
     const Project first = laid(bushProject(), {110, 35, 6.35, 100, {}}).project;
-    expectRefused(first, {110, 35, 6.35, 290, 171.3}, NoWindow::RunsThrough, WishPart::Up, "on the other side");
+    expectRefused(first, {110, 35, 6.35, 290, 171.3}, NoWish::RunsThrough, WishPart::Up, "on the other side");
 }
 
 TEST(FromWanted, IdsGivenBeforeAreNotGivenAgain) {
@@ -277,14 +277,14 @@ TEST(OtherSteering, OffersWhatCutsASharperCorner) {
 }
 
 TEST(OtherSteering, OffersNothingThatIsNotOnTheBench) {
-    EXPECT_EQ(otherSteering(withBench({}, {8}), {110, 35, 4, {}, {}}), std::nullopt);
-    EXPECT_EQ(otherSteering(withBench({24}, {12}), {110, 35, 4, {}, {}}), std::nullopt);
+    EXPECT_EQ(otherSteering(withBench({}, {8}), WantedWindow{110, 35, 4, {}, {}}), std::nullopt);
+    EXPECT_EQ(otherSteering(withBench({24}, {12}), WantedWindow{110, 35, 4, {}, {}}), std::nullopt);
     EXPECT_EQ(otherSteering(withBench({24}, {8}), kHold), std::nullopt);
 }
 
 TEST(OtherSteering, LeavesAPanelWithAnotherCutoutAlone) {
     Project project = laid(withBench({24}, {8}), {110, 35, 6.35, 100, {}}).project;
-    EXPECT_EQ(otherSteering(project, {110, 35, 4, 290, {}}), std::nullopt);
+    EXPECT_EQ(otherSteering(project, WantedWindow{110, 35, 4, 290, {}}), std::nullopt);
 }
 
 }  // namespace

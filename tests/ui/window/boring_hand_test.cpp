@@ -103,6 +103,19 @@ TEST_F(BoringByHand, ABoreAtHandHoldsOnUnlessAltIsDown) {
     EXPECT_NE(bores().front().radius, 12.5);
 }
 
+// Expected from: pencil. The wall of 56 less the bit's arc of 6.35 at its other end: 49.65.
+TEST_F(BoringByHand, ABoreWiderThanItsWallsIsSaidToBe) {
+    press({110, 90});
+    moveTo({120, 100});
+    moveTo(onArc(60));
+    EXPECT_TRUE(inHand().note.contains(QStringLiteral("room for 49.65 at most"))) << inHand().note.toStdString();
+    moveTo(onArc(30));
+    EXPECT_FALSE(inHand().note.contains(QStringLiteral("at most")));
+    key(Qt::Key_Escape);
+    release({120, 100});
+    EXPECT_TRUE(bores().empty());
+}
+
 TEST_F(BoringByHand, DraggedBackUnderTheBitTheCornerIsLeftToIt) {
     click({110, 90});
     m_window.plan().zoomAbout(8, m_window.plan().viewScale().toScreen({110, 90}));
@@ -117,6 +130,18 @@ TEST_F(BoringByHand, TheRadiusIsTypedAndNothingButNoughtLeavesItToTheBit) {
     click({110, 90});
     type("entry0", "0");
     EXPECT_TRUE(bores().empty());
+}
+
+// Expected from: the project file's largest bore of 300. The 15 typed on the way to 155 does not stay.
+TEST_F(BoringByHand, ARadiusNoBoreHasIsToldAndSetsNothing) {
+    click({110, 90});
+    auto* field = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
+    field->setFocus();
+    field->selectAll();
+    QTest::keyClicks(field, QStringLiteral("155"));
+    EXPECT_TRUE(sentence().contains(QStringLiteral("to 150.0 mm"))) << sentence().toStdString();
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_EQ(bores().front().radius, 10);
 }
 
 // Expected from: the digits typed over the plan: they are the radius, not a tool's key.
