@@ -3,11 +3,11 @@
 
 #include <QWidget>
 
-class QLabel;
 class QMenuBar;
 
 namespace kerfwall {
 
+class ElidedLabel;
 class Session;
 
 /// The sheet's first line: what lies on it, and the menus.
@@ -23,8 +23,8 @@ private:
     void refresh();
 
     Session& m_session;
-    QLabel* m_title;
-    QLabel* m_details;
+    ElidedLabel* m_title;
+    ElidedLabel* m_details;
     QMenuBar* m_menus;
 };
 

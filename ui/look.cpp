@@ -2,6 +2,7 @@
 #include "ui/look.h"
 
 #include <QApplication>
+#include <QFontInfo>
 #include <QPalette>
 
 #include "ui/roomy_style.h"
@@ -51,6 +52,9 @@ QPalette paletteOf(const WindowColours& c) {
     return palette;
 }
 
+/// Headings are a little larger than the letters the desktop asks for.
+int headingPixels() { return qRound(QFontInfo(QApplication::font()).pixelSize() * 15 / 13.0); }
+
 QString sheetOf(const WindowColours& c) {
     return QStringLiteral(
                "#entryLine { border-top: 1px solid %1; background: %2; }"
@@ -59,11 +63,11 @@ QString sheetOf(const WindowColours& c) {
                "#jobCard { border: 0; border-left: 1px solid %1; background: %3; }"
                "#jobCardSheet { background: %3; }"
                "#notice { background: %6; border: 0; border-bottom: 1px solid %7; }"
-               "#sectionTitle { font-weight: bold; font-size: 15px; }"
+               "#sectionTitle { font-weight: bold; font-size: %11px; }"
                "#groupTitle { font-weight: bold; padding-top: 6px; }"
                "#faint { color: %5; }"
                "#sentence { color: %5; }"
-               "#headerTitle { font-weight: bold; font-size: 15px; }"
+               "#headerTitle { font-weight: bold; font-size: %11px; }"
                "QMenuBar { background: transparent; } QMenuBar::item { padding: 5px 10px; background: transparent; }"
                "QMenuBar::item:selected { background: %9; color: %4; }"
                "#firstSheet, #firstPage { background: %2; }"
@@ -80,7 +84,7 @@ QString sheetOf(const WindowColours& c) {
                "QLineEdit[trouble=\"true\"] { border: 2px solid %7; padding: 2px 4px; }"
                "QLabel[trouble=\"true\"] { color: %7; }")
         .arg(c.rule.name(), c.strip.name(), c.column.name(), c.ink.name(), c.faint.name(), c.careTint.name(),
-             c.stop.name(), c.accent.name(), c.accentTint.name(), c.field.name());
+             c.stop.name(), c.accent.name(), c.accentTint.name(), c.field.name(), QString::number(headingPixels()));
 }
 
 /// True where the desktop's own colours are dark. Asked once, before our palette covers them.

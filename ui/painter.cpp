@@ -88,7 +88,8 @@ class PainterSurface : public Surface {
 
     [[nodiscard]] std::optional<Box> visible() const override {
         if (!m_view.screen) return std::nullopt;
-        const QRectF seen = m_painter.combinedTransform().inverted().mapRect(QRectF(m_painter.viewport()));
+        // Counted in the painter's own units: the screen's finer pixels are none of its business.
+        const QRectF seen = m_painter.worldTransform().inverted().mapRect(QRectF(m_painter.viewport()));
         return Box{m_view.toDrawing(seen.bottomLeft()), m_view.toDrawing(seen.topRight())};
     }
 

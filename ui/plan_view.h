@@ -43,7 +43,7 @@ public:
     void foresee(const InHand& shown);
 
     QSize sizeHint() const override { return {800, 560}; }
-    QSize minimumSizeHint() const override { return {280, 240}; }
+    QSize minimumSizeHint() const override { return {200, 240}; }
 
 Q_SIGNALS:
     void scaleChanged();

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/drawing/side_view.h"
+#include "ui/painter.h"
 #include "ui/plan_view.h"
 #include "ui/rulers.h"
 #include "ui/screen_scale.h"
@@ -24,8 +26,9 @@ constexpr double kKeyPan = 60;           // pixels; Shift: five times that
 constexpr double kLettersAside = 56;
 constexpr double kLettersNarrow = 40;  // where the view is narrow
 constexpr int kNarrow = 420;
-constexpr double kLettersAbove = 78;  // and the heading
-constexpr double kWordsBelow = 96;    // where the upright side view's words about clamp holes stand beside it
+constexpr double kLettersAbove = 48;
+constexpr double kHeightsAside = 84;  // where the level side view tells heights in fractions beside the panel
+constexpr double kMostWords = 0.3;    // of the view's height, for the upright side view's words below the panel
 constexpr double kRoomRound = 24;     // round what is brought close up
 
 }  // namespace
@@ -38,10 +41,15 @@ void PlanView::setScale(const ViewScale& scale) {
 }
 
 QRectF PlanView::roomForPanel() const {
-    const bool words = m_session.isCutShown(CutDirection::Upright) && !m_session.project().clampHoles.empty();
-    const double aside = width() < kNarrow ? kLettersNarrow : kLettersAside;
-    return QRectF(rect()).adjusted(kRulerWidth + aside, kRulerHeight + kLettersAbove, -aside,
-                                   words ? -kWordsBelow : -kLettersAside);
+    const Project& project = m_session.project();
+    const bool heights = m_session.isCutShown(CutDirection::Level) && !project.clampHoles.empty();
+    const bool words = m_session.isCutShown(CutDirection::Upright);
+    const double aside = width() < kNarrow                               ? kLettersNarrow
+                         : heights && project.units == Units::Inches ? kHeightsAside
+                                                                     : kLettersAside;
+    const double below = words ? std::min(reachOfWords(project) * screenView({}, 1).paperMm, kMostWords * height()) : 0;
+    const double above = kRulerHeight + headingHeight() + kLettersAbove;
+    return QRectF(rect()).adjusted(kRulerWidth + aside, above, -aside, -std::max(below, kLettersAside));
 }
 
 void PlanView::fit() {

@@ -99,21 +99,27 @@ void PlanView::paintHeading(QPainter& painter) const {
     const QPointF pointer = m_keyPoint ? m_scale.toScreen(*m_keyPoint) : QPointF(mapFromGlobal(QCursor::pos()));
     paintRulers(painter, rect().adjusted(0, headingHeight(), 0, 0), m_scale, m_session.project().units,
                 underMouse() || m_keyPoint ? pointer : QPointF(-1, -1));
-    const double left = std::max<double>(kRulerWidth + 4, m_scale.toScreen({0, 0}).x());
-    const double right = std::min<double>(width() - 16, m_scale.toScreen({panel.width, 0}).x());
     QFont bold = font();
     bold.setBold(true);
+    QString title = tr("Plan, layout face up");
+    if (QFontMetricsF(bold).horizontalAdvance(title) > width() - kRulerWidth - 8) title = tr("Plan");
+    const QString scale = scaleText(pixelsPerMm(*screen()) / m_scale.perMm);
+    const double titleWidth = QFontMetricsF(bold).horizontalAdvance(title);
+    const double scaleWidth = QFontMetricsF(font()).horizontalAdvance(scale);
+    const double baseline = 6 + painter.fontMetrics().ascent();
+    constexpr double kAside = 4, kBetween = 18;
+    // Over the panel's ends, but never out of view.
+    const double least = kRulerWidth + kAside;
+    const double left = std::max(least, std::min(m_scale.toScreen({0, 0}).x(), width() - titleWidth - kAside));
+    const double right = std::min<double>(width() - 16, m_scale.toScreen({panel.width, 0}).x());
     painter.setFont(bold);
     painter.setPen(colours().ink);
-    const QString title = tr("Plan, layout face up");
-    const double titleEnd = left + painter.fontMetrics().horizontalAdvance(title) + 18;
-    const double baseline = 6 + painter.fontMetrics().ascent();
     painter.drawText(QPointF(left, baseline), title);
+    const double scaleAt = std::max(left + titleWidth + kBetween, right - scaleWidth);
+    if (scaleAt + scaleWidth > width()) return;
     painter.setFont(font());
     painter.setPen(colours().faint);
-    const QString scale = scaleText(pixelsPerMm(*screen()) / m_scale.perMm);
-    const double scaleWidth = painter.fontMetrics().horizontalAdvance(scale);
-    painter.drawText(QPointF(std::max(titleEnd, right - scaleWidth), baseline), scale);
+    painter.drawText(QPointF(scaleAt, baseline), scale);
 }
 
 void PlanView::paintPicked(QPainter& painter) const {

@@ -40,7 +40,10 @@ void Ruler::level(const QRect& strip) const {
         painter.drawLine(QPointF(x, strip.bottom() - (labelled ? 9 : 4)), QPointF(x, strip.bottom()));
         if (!labelled) continue;
         const QRectF room(x - kLabelRoom / 2, strip.top(), kLabelRoom, strip.height() - 9);
-        painter.drawText(room, Qt::AlignHCenter | Qt::AlignVCenter, numberText(static_cast<double>(step) * marks.fine, units));
+        const QString number = numberText(static_cast<double>(step) * marks.fine, units);
+        const double half = painter.fontMetrics().horizontalAdvance(number) / 2.0;
+        if (x - half < strip.left() || x + half > strip.right()) continue;  // no number is cut off
+        painter.drawText(room, Qt::AlignHCenter | Qt::AlignVCenter, number);
     }
 }
 
@@ -54,6 +57,8 @@ void Ruler::upright(const QRect& strip) const {
         painter.drawLine(QPointF(strip.right() - (labelled ? 9 : 4), y), QPointF(strip.right(), y));
         if (!labelled) continue;
         const QRectF room(strip.left(), y - 9, strip.width() - 12, 18);
+        const double half = painter.fontMetrics().ascent() / 2.0;
+        if (y - half < strip.top() || y + half > strip.bottom()) continue;
         painter.drawText(room, Qt::AlignRight | Qt::AlignVCenter, numberText(static_cast<double>(step) * marks.fine, units));
     }
 }

@@ -19,10 +19,16 @@ namespace {
 // Pixels.
 constexpr int kUnderHeading = 36;      // level: from the heading's line to the layout face, for signs
 constexpr int kUnderFace = 130;        // ... and from there to the view's end, for sizes and words
-constexpr int kBeforeFace = 60;        // upright: from the view's side to the layout face, for texts and signs
-constexpr int kBehindFace = 128;       // ... and from there to the view's end
+// Upright: from the view's side to the layout face, for texts and signs, and from there to the view's end. Fractions of
+// an inch take more room.
+constexpr int kBeforeFace = 62;
+constexpr int kBeforeFaceInches = 90;
+constexpr int kBehindFace = 128;
+constexpr int kBehindFaceInches = 146;
 constexpr double kThickness = 56;      // the panel's thickness is drawn about that large
 constexpr double kMostLarger = 20;
+constexpr int kTitleAway = 18;         // from the heading's title to its note
+constexpr int kNarrow = 480;           // level: words begin at the view's side
 
 }  // namespace
 
@@ -33,14 +39,22 @@ SideViewPanel::SideViewPanel(Session& session, CutDirection direction, QWidget* 
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(isLevel() ? tr("Side view at the level cutting line, seen from the bottom edge")
                                 : tr("Side view at the upright cutting line, seen from the right edge"));
-    connect(&m_session, &Session::changed, this, qOverload<>(&SideViewPanel::update));
+    connect(&m_session, &Session::changed, this, [this] {
+        settleSize();
+        update();
+    });
     connect(&m_session, &Session::cutMoved, this, qOverload<>(&SideViewPanel::update));
     settleSize();
 }
 
 QSize SideViewPanel::sizeHint() const {
     const int line = fontMetrics().height();
-    return {kBeforeFace + kBehindFace, line + kUnderHeading + kUnderFace};
+    const bool inches = m_session.project().units == Units::Inches;
+    return {beforeFace() + (inches ? kBehindFaceInches : kBehindFace), line + kUnderHeading + kUnderFace};
+}
+
+int SideViewPanel::beforeFace() const {
+    return m_session.project().units == Units::Inches ? kBeforeFaceInches : kBeforeFace;
 }
 
 void SideViewPanel::settleSize() {
@@ -75,44 +89,62 @@ void SideViewPanel::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), colours().desk);
     paintProjection(painter);
     painter.setRenderHint(QPainter::Antialiasing);
-    const double wordsFrom = std::max(0.0, m_plan.toPanel(QPointF(kRulerWidth + 4, 0)).x);
+    const double seenFrom = m_plan.toPanel(QPointF(kRulerWidth + 4, 0)).x;
+    const double wordsFrom = width() < kNarrow ? seenFrom : std::max(0.0, seenFrom);
     const SideViewLook look{exaggeration(), m_plan.markScale(), wordsFrom, m_layers.kerfs, m_layers.dimensions, m_layers.findings};
     const Drawing drawing = sideView(m_session.project(), m_session.solved(), m_session.findings(),
                                      m_session.cut(m_direction), look);
-    const QPointF origin = isLevel() ? QPointF(m_plan.origin.x(), height() - kUnderFace) : QPointF(kBeforeFace, m_plan.origin.y());
+    const QPointF origin = isLevel() ? QPointF(m_plan.origin.x(), height() - kUnderFace) : QPointF(beforeFace(), m_plan.origin.y());
     paintOnScreen(painter, drawing, {m_plan.perMm, origin});
     isLevel() ? paintHeadingInLine(painter) : paintHeadingInColumn(painter);
     if (hasFocus()) paintFocus(painter, rect());
 }
 
-QString SideViewPanel::noteText() const {
-    const QString at = lengthUnitFor(m_session.cut(m_direction).at, m_session.project().units);
-    const QString cut = isLevel() ? tr("%1 above the bottom edge").arg(at) : tr("%1 from the left edge").arg(at);
+QString SideViewPanel::heightsText() const {
     const double larger = exaggeration();
-    if (larger == 1) return cut;
-    const QString heights = larger > 1 ? tr("heights %1 × larger").arg(larger) : tr("heights %1 × smaller").arg(1 / larger);
-    return cut + (isLevel() ? QStringLiteral(" · ") : QStringLiteral("\n")) + heights;
+    if (larger == 1) return {};
+    return larger > 1 ? tr("heights %1 × larger").arg(larger) : tr("heights %1 × smaller").arg(1 / larger);
+}
+
+QString SideViewPanel::cutText() const {
+    const QString at = lengthUnitFor(m_session.cut(m_direction).at, m_session.project().units);
+    return isLevel() ? tr("%1 above the bottom edge").arg(at) : tr("%1 from the left edge").arg(at);
+}
+
+/// The fullest heading that the view has room for.
+SideViewPanel::Heading SideViewPanel::headingWithin(double room) const {
+    const QString whole = tr("Side view at the cutting line"), brief = tr("Side view");
+    const QString cut = cutText();
+    const QString both = heightsText().isEmpty() ? cut : cut + QStringLiteral(" · ") + heightsText();
+    const QString at = tr("at %1").arg(lengthUnitFor(m_session.cut(m_direction).at, m_session.project().units));
+    QFont bold = font();
+    bold.setBold(true);
+    for (const Heading& heading : {Heading{whole, both}, {brief, both}, {brief, cut}}) {
+        const int width = QFontMetrics(bold).horizontalAdvance(heading.title) + kTitleAway + fontMetrics().horizontalAdvance(heading.note);
+        if (width <= room) return heading;
+    }
+    return {brief, at};
 }
 
 void SideViewPanel::paintHeadingInLine(QPainter& painter) const {
-    const double left = std::max<double>(kRulerWidth + 4, m_plan.origin.x());
-    const double right = std::min<double>(width() - 16, m_plan.toScreen({m_session.project().panel.width, 0}).x());
-    const double baseline = 6 + painter.fontMetrics().ascent();
+    constexpr double kAside = 8;
+    const double least = kRulerWidth + 4;
+    const double left = std::max<double>(least, m_plan.origin.x());
+    const double right = std::min<double>(width() - kAside, m_plan.toScreen({m_session.project().panel.width, 0}).x());
+    const Heading heading = headingWithin(width() - kAside - least);
     QFont bold = font();
     bold.setBold(true);
-    painter.setFont(bold);
-    const QString title = tr("Side view at the cutting line");
-    const double titleWidth = painter.fontMetrics().horizontalAdvance(title) + 18;
-    painter.setFont(font());
+    const double titleWidth = QFontMetricsF(bold).horizontalAdvance(heading.title) + kTitleAway;
+    const double noteWidth = fontMetrics().horizontalAdvance(heading.note);
+    const double baseline = 6 + painter.fontMetrics().ascent();
     // The note ends with the panel where there is room, else follows the title; both move left to stay in view.
-    const double noteWidth = painter.fontMetrics().horizontalAdvance(noteText());
-    const double begin = std::max<double>(kRulerWidth + 4, std::min(left, width() - 16 - titleWidth - noteWidth));
-    const double noteAt = std::max(begin + titleWidth, right - noteWidth);
+    const double begin = std::max(least, std::min(left, width() - kAside - titleWidth - noteWidth));
+    painter.setFont(font());
     painter.setPen(colours().faint);
-    painter.drawText(QPointF(noteAt, baseline), painter.fontMetrics().elidedText(noteText(), Qt::ElideRight, static_cast<int>(width() - 6 - noteAt)));
+    painter.drawText(QPointF(std::max(begin + titleWidth, right - noteWidth), baseline), heading.note);
     painter.setFont(bold);
     painter.setPen(colours().ink);
-    painter.drawText(QPointF(begin, baseline), title);
+    painter.drawText(QPointF(begin, baseline), heading.title);
 }
 
 /// Title and note under one another, on a ground of their own: a panel zoomed in runs on below them.
@@ -125,16 +157,17 @@ void SideViewPanel::paintHeadingInColumn(QPainter& painter) const {
         on.drawText(in, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, words, &taken);
         return taken.bottom() + 1;
     };
-    const QString title = tr("Side view at the cut");
+    const QString title = tr("Side view");
+    const QString note = (cutText() + QLatin1Char('\n') + heightsText()).trimmed();
     const int titleHigh = QFontMetrics(bold).boundingRect(room, Qt::TextWordWrap, title).height();
-    const int noteHigh = fontMetrics().boundingRect(room, Qt::TextWordWrap, noteText()).height();
+    const int noteHigh = fontMetrics().boundingRect(room, Qt::TextWordWrap, note).height();
     painter.fillRect(QRect(0, 0, width(), 6 + titleHigh + noteHigh + 4), colours().desk);
     painter.setFont(bold);
     painter.setPen(colours().ink);
     const int below = wrapped(painter, room, title);
     painter.setFont(font());
     painter.setPen(colours().faint);
-    wrapped(painter, room.adjusted(0, below - room.top(), 0, 0), noteText());
+    wrapped(painter, room.adjusted(0, below - room.top(), 0, 0), note);
 }
 
 void SideViewPanel::paintProjection(QPainter& painter) const {
@@ -146,7 +179,7 @@ void SideViewPanel::paintProjection(QPainter& painter) const {
         const double x = std::round(at.x()) + 0.5;
         const double y = std::round(at.y()) + 0.5;
         if (isLevel()) painter.drawLine(QPointF(x, 0), QPointF(x, height() - kUnderFace));
-        else painter.drawLine(QPointF(0, y), QPointF(kBeforeFace, y));
+        else painter.drawLine(QPointF(0, y), QPointF(beforeFace(), y));
     }
 }
 

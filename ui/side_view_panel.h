@@ -37,7 +37,14 @@ protected:
 private:
     bool isLevel() const { return m_direction == CutDirection::Level; }
     void settleSize();
-    QString noteText() const;
+    int beforeFace() const;  // pixels; upright only
+    struct Heading {
+        QString title;
+        QString note;
+    };
+    QString heightsText() const;  // "" where they are true to scale
+    QString cutText() const;
+    Heading headingWithin(double room) const;
     void paintHeadingInLine(QPainter& painter) const;
     void paintHeadingInColumn(QPainter& painter) const;
     void paintProjection(QPainter& painter) const;

@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "core/drawing/fence_section.h"
 #include "core/drawing/hole_section.h"
 #include "ui/card_texts.h"
 #include "ui/fence_entry.h"
@@ -36,6 +37,14 @@ QString lineInWords(const SolvedLine& line, Units units) {
     return words;
 }
 
+QString cornerInWords(const Corner& corner, Units units) {
+    const QString between = text("%1 and %2").arg(plain(corner.first), plain(corner.second));
+    QString words;
+    if (corner.boreRadius) words += text(" Corner of %1 bored with radius %2.").arg(between, lengthUnitFor(*corner.boreRadius, units));
+    if (corner.drill) words += text(" Relief hole of %1 at the corner of %2.").arg(lengthUnitFor(corner.drill->diameter, units), between);
+    return words;
+}
+
 QString cutoutInWords(const SolvedCutout& cutout, Units units) {
     QStringList walls;
     for (const Wall& wall : cutout.walls) {
@@ -46,8 +55,13 @@ QString cutoutInWords(const SolvedCutout& cutout, Units units) {
                         .arg(plain(cutout.id), cutout.open ? text("open to the edge") : text("closed"),
                              walls.join(QStringLiteral(", ")));
     if (cutout.opening.loops.empty()) return words + text(" The trimming bit does not fit.");
-    return words + text(" Opening in the template %1 by %2.")
-                       .arg(lengthUnitFor(box.high.x - box.low.x, units), lengthUnitFor(box.high.y - box.low.y, units));
+    words += text(" Opening in the template %1 by %2.")
+                 .arg(lengthUnitFor(box.high.x - box.low.x, units), lengthUnitFor(box.high.y - box.low.y, units));
+    for (const Corner& corner : cutout.corners) words += cornerInWords(corner, units);
+    if (cutout.work.loops.empty()) return words;
+    const Box work = cutout.work.bounds;
+    return words + text(" It cuts %1 by %2 in the work.")
+                       .arg(lengthUnitFor(work.high.x - work.low.x, units), lengthUnitFor(work.high.y - work.low.y, units));
 }
 
 QString fenceInWords(const Fence& fence, Units units) {
@@ -115,6 +129,14 @@ QString planInWords(const Session& session) {
                           lengthUnitFor(hole.depth, units));
     }
     for (const Fence& fence : project.fences) words << fenceInWords(fence, units);
+    if (project.workpiece) words << text("The outline of the work is drawn.");
+    for (const CutDirection direction : kCutDirections) {
+        if (!session.isCutShown(direction)) continue;
+        const QString at = lengthUnitFor(session.cut(direction).at, units);
+        words << (direction == CutDirection::Level ? text("Cut level for the side view %1 above the bottom edge.")
+                                                   : text("Cut upright for the side view %1 from the left edge."))
+                     .arg(at);
+    }
     words << text("To mind: %1.").arg(findingSummary(session.findings()));
     for (const CardRow::Text& row : findingTexts(session.findings())) words << row.heading + QStringLiteral(". ") + row.text;
     return words.join(QLatin1Char('\n'));
@@ -135,6 +157,9 @@ QString sideViewInWords(const Session& session, CutDirection direction) {
     words << text("Panel %1 thick; kerfs %2 deep leave a web of %3.")
                  .arg(lengthUnitFor(project.panel.thickness, units), lengthUnitFor(session.solved().kerfDepth, units),
                       lengthUnitFor(web, units));
+    for (const FenceSection& fence : fenceSections(project, session.solved(), cut)) {
+        words << text("Fence %1 is cut from %2 to %3.").arg(fence.index + 1).arg(lengthUnitFor(fence.from, units), lengthUnitFor(fence.to, units));
+    }
     for (std::size_t i = 0; i < project.clampHoles.size(); ++i) words << holeAtCutInWords(session, i, cut);
     return words.join(QLatin1Char('\n'));
 }

@@ -4,12 +4,17 @@
 #include <QPainter>
 #include <QShortcut>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/look.h"
 #include "ui/tool.h"
 
 namespace kerfwall {
 namespace {
+
+// Pixels round a tool's name; after it stands its number.
+constexpr int kBefore = 15;
+constexpr int kAfter = 32;
 
 /// A tool's name and its number key.
 class ToolButton : public QAbstractButton {
@@ -21,7 +26,12 @@ public:
         setFocusPolicy(Qt::TabFocus);
         setAccessibleName(tr("%1, key %2").arg(name).arg(number));
     }
-    QSize sizeHint() const override { return {134, 36}; }
+    QSize sizeHint() const override {
+        QFont bold = font();
+        bold.setBold(true);
+        const int words = QFontMetrics(bold).horizontalAdvance(text());
+        return {std::max(126, kBefore + words + kAfter), std::max(36, fontMetrics().height() + 18)};
+    }
 
 protected:
     void paintEvent(QPaintEvent*) override {
@@ -42,7 +52,7 @@ protected:
         words.setBold(isChecked());
         painter.setFont(words);
         painter.setPen(colours().ink);
-        painter.drawText(rect().adjusted(15, 0, -24, 0), Qt::AlignLeft | Qt::AlignVCenter, text());
+        painter.drawText(rect().adjusted(kBefore, 0, -kAfter + 6, 0), Qt::AlignLeft | Qt::AlignVCenter, text());
         painter.setFont(font());
         painter.setPen(colours().faint);
         painter.drawText(rect().adjusted(0, 0, -13, 0), Qt::AlignRight | Qt::AlignVCenter, QString::number(m_number));

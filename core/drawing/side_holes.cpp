@@ -16,6 +16,7 @@ namespace {
 constexpr double kLine = 5;  // from one line of text to the next
 constexpr double kTextHeight = 3.2;
 constexpr double kCentreBeyond = 2;
+constexpr double kMouthAway = 3;    // from a hole's mouth to the dimension line of its axis
 constexpr double kBeside = 5;       // from a hole to the dimension line of its heights
 constexpr double kHeightText = 13;  // room for a height's text beside its line
 constexpr double kSignAway = 4.5;   // from the layout face to a sign's middle
@@ -117,7 +118,7 @@ void addBreaks(SideViewer& view, const Shown& shown) {
 void addAxisHeight(SideViewer& view, const Shown& shown) {
     const HoleSection& hole = shown.section;
     const bool outFirst = hole.lying && hole.mouth < hole.point;  // the mouth is at the cut's beginning
-    const double beside = hole.lying ? view.mm(kBeside) : hole.half + view.mm(kBeside);
+    const double beside = hole.lying ? view.mm(kMouthAway) : hole.half + view.mm(kBeside);
     const double at = hole.mouth + (outFirst ? -beside : beside);
     if (!hole.lying && !view.isWood(at, at + view.mm(kHeightText))) return;
     const Point axis = view.place(hole.mouth, hole.axis);
@@ -233,6 +234,8 @@ void addClampHoles(SideViewer& view) {
     for (const Shown& shown : holes) addBreaks(view, shown);
     addSigns(view, holes);
 }
+
+std::size_t differentHoles(const Project& project) { return alikeHoles(project).size(); }
 
 void addHoleTexts(SideViewer& view, Point firstLine) {
     Point at = firstLine;

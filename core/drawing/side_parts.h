@@ -32,6 +32,8 @@ struct SideViewer {
 
 /// Clamp holes with their heights, where they come through, and the signs of what is found about them.
 void addClampHoles(SideViewer& view);
+/// How many different holes there are to be told about.
+[[nodiscard]] std::size_t differentHoles(const Project& project);
 /// The holes' measures in words, one line for all of one drill at one height (upright three); `firstLine`: where the first one's baseline lies.
 void addHoleTexts(SideViewer& view, Point firstLine);
 

@@ -164,6 +164,12 @@ bool SideViewer::isWood(double from, double to) const {
     });
 }
 
+double reachOfWords(const Project& project) {
+    constexpr double kLinesEach = 3;
+    const auto holes = static_cast<double>(differentHoles(project));
+    return holes == 0 ? 0 : kUnderAxis + holes * kLinesEach * kLine;
+}
+
 Drawing sideView(const Project& project, const Solved& solved, const std::vector<Finding>& findings,
                  const CuttingLine& cut, const SideViewLook& look) {
     SideViewer view{project, solved, findings, cut, look, sectionAt(project, solved, cut), {}};

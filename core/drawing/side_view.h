@@ -26,4 +26,8 @@ struct SideViewLook {
                                const std::vector<Finding>& findings, const CuttingLine& cut,
                                const SideViewLook& look);
 
+/// How far words and dimensions reach below the panel's bottom edge in an upright view, mm on paper; 0 where there are
+/// no clamp holes.
+[[nodiscard]] double reachOfWords(const Project& project);
+
 }  // namespace kerfwall

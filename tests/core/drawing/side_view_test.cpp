@@ -167,6 +167,16 @@ TEST(SideView, OutlinesWhereAHoleComesThroughAndSignsIt) {
     EXPECT_TRUE(marksOf<Circle>(without, Ink::FindingStop).empty());
 }
 
+// Expected from: pencil. 11 to the first line, and three lines of 5 for each of two different holes: 41.
+TEST(SideView, TellsHowFarWordsReachBelowAnUprightView) {
+    Project project = blankPanel(400, 250, 18);
+    EXPECT_EQ(reachOfWords(project), 0);
+    project.clampHoles.push_back({"h", Edge::Bottom, 100, 10, 60, {}, {}});
+    project.clampHoles.push_back({"g", Edge::Left, 100, 10, 45, {}, {}});
+    project.clampHoles.push_back({"f", Edge::Left, 150, 8, 45, {}, {}});
+    EXPECT_EQ(reachOfWords(project), 41);
+}
+
 TEST(SideView, WordsBeginWhereTheViewBegins) {
     Project project = blankPanel(400, 250, 18);
     project.clampHoles.push_back({"h", Edge::Bottom, 100, 10, 60, {}, {}});
