@@ -182,7 +182,9 @@ EntryState BoreTool::entry() const {
     if (chosen.corner) {
         const auto radius = m_dragging ? m_held.radius : boreRadiusAt(m_session.project(), *chosen.cutout, *chosen.corner);
         state.fields = {{EntryField::Kind::Length, tr("Radius at %1").arg(cornerText(*chosen.corner)), radius, {}, 0}};
-        state.sentence = m_dragging ? tr("Let go to bore the corner so. Alt: no holding on. Esc: put it back.")
+        const QString wish = !radius ? tr("Let go to leave the corner to the trimming bit.")
+                                     : tr("Let go to bore the corner to radius %1, %2.").arg(sizeFor(*radius, units), boreText(m_session.project(), *radius));
+        state.sentence = m_dragging ? wish + tr(" Alt: no steps. Esc: put it back.")
                                     : tr("Drag the arc, press + or −, or type the radius; 0 leaves the corner to the trimming bit. Tab: the next corner.");
     } else if (!m_trouble.isEmpty()) {
         state.sentence = m_trouble;
@@ -219,12 +221,10 @@ void BoreTool::entered() {
 QString BoreTool::note(const Corner& corner) const {
     const Project& project = m_session.project();
     QStringList lines{cornerNote(project, corner)};
-    if (m_dragging) {
-        lines << (m_held.radius ? boreText(project, *m_held.radius) : tr("left to the trimming bit"));
-    } else if (corner.boreRadius) {
-        lines << boreText(project, *corner.boreRadius);
-    } else if (corner.radius > 0) {
-        lines << tr("a click bores it: %1").arg(boreText(project, usualBoreRadius(project)));
+    const double usual = usualBoreRadius(project);
+    if (m_dragging && !m_held.radius) lines << tr("left to the trimming bit");
+    if (!m_dragging && !corner.boreRadius && corner.radius > 0) {
+        lines << tr("click: radius %1, %2").arg(sizeFor(usual, project.units), boreText(project, usual));
     }
     return lines.join(QLatin1Char('\n'));
 }

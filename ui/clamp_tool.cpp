@@ -109,7 +109,10 @@ void ClampTool::hover(const Hand& hand) {
 }
 
 void ClampTool::release(const Hand&) {
-    if (m_doing == Doing::Placing || m_doing == Doing::Carrying) m_session.commit();
+    if (isBusy()) {
+        m_session.commit();
+        m_selection.pickHole(m_hole);  // a large project has it only now
+    }
     end();
 }
 
@@ -171,10 +174,13 @@ void ClampTool::cancel() {
 }
 
 QString ClampTool::sentence() const {
-    if (m_doing == Doing::Placing) return tr("Let go to place the clamp hole; into the panel drills it deeper. Alt: no steps. Esc: leave it.");
-    if (m_doing == Doing::Carrying) {
-        return m_grip == HoleGrip::Point ? tr("Let go to drill the clamp hole so deep. Esc: put it back.")
-                                         : tr("Let go to leave the clamp hole here. Esc: put it back.");
+    const Units units = m_session.project().units;
+    if (isBusy() && m_shown) {
+        const ClampHole& hole = m_shown->clampHoles[m_hole];
+        const QString at = sizeFor(hole.at, units), deep = sizeFor(hole.depth, units), edge = edgeCountText(hole.edge);
+        if (m_doing == Doing::Placing) return tr("Let go to place the clamp hole %1 on the %2, %3 deep. Alt: no steps. Esc: leave it.").arg(at, edge, deep);
+        return m_grip == HoleGrip::Point ? tr("Let go to drill the clamp hole %1 deep. Alt: no steps. Esc: put it back.").arg(deep)
+                                         : tr("Let go to leave the clamp hole %1 on the %2. Alt: no steps. Esc: put it back.").arg(at, edge);
     }
     if (!m_trouble.isEmpty()) return m_trouble;
     if (m_under) {
@@ -183,7 +189,6 @@ QString ClampTool::sentence() const {
     }
     if (m_shown) {
         const ClampHole& hole = m_shown->clampHoles.back();
-        const Units units = m_session.project().units;
         return tr("Click to place a clamp hole of %1, %2 deep, %3 on the %4, or drag along the edge or into the panel.")
             .arg(sizeFor(hole.diameter, units), sizeFor(hole.depth, units), sizeFor(hole.at, units), edgeCountText(hole.edge));
     }
@@ -224,6 +229,7 @@ void ClampTool::typed(int field, std::optional<double> value) {
 }
 
 void ClampTool::entered() {
+    if (isBusy()) return release({});
     m_session.commit();
     m_trouble.clear();
     end();

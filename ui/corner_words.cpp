@@ -36,10 +36,10 @@ QString regimeText(Regime regime) {
 }
 
 QString boreText(const Project& project, double radius) {
-    const QString size = sizeFor(radius, project.units), across = sizeFor(2 * radius, project.units);
+    const QString across = sizeFor(2 * radius, project.units);
     const BoreTool tool = boreToolFor(benchOf(project), radius);
-    if (tool.drill) return text("radius %1, the %2 bore at hand").arg(size, across);
-    return tool.pivotToFar ? text("radius %1, on the circle jig").arg(size) : text("radius %1, no bore of %2 at hand").arg(size, across);
+    if (tool.drill) return text("the %1 bore at hand").arg(across);
+    return tool.pivotToFar ? text("%1 across on the circle jig").arg(across) : text("no bore of %1 at hand").arg(across);
 }
 
 QString cornerNote(const Project& project, const Corner& corner) {
@@ -49,7 +49,7 @@ QString cornerNote(const Project& project, const Corner& corner) {
         lines << text("Corner %1, %2").arg(cornerText(corner), angle) << text("points into the waste: it stays as it is sawn");
     } else {
         lines << text("Corner %1, %2, radius %3").arg(cornerText(corner), angle, sizeFor(corner.radius, project.units))
-              << regimeText(corner.regime);
+              << (corner.regime == Regime::Bored ? text("bored before the kerfs: %1").arg(boreText(project, corner.radius)) : regimeText(corner.regime));
     }
     if (corner.step >= kSeenStep) lines << text("bites %1 past the lines").arg(QString::fromStdString(lengthWords(project, corner.step)));
     return lines.join(QLatin1Char('\n'));

@@ -13,10 +13,11 @@ namespace kerfwall {
 /// How a trimmed corner looks, in plain words.
 [[nodiscard]] QString regimeText(Regime regime);
 
-/// A radius and what bores it: "radius 10, the 20 bore at hand".
+/// What bores a radius: "the 20 bore at hand".
 [[nodiscard]] QString boreText(const Project& project, double radius);
 
-/// What stands beside the pointer over a corner: its angle and radius, how it looks, how far it bites past the lines.
+/// What stands beside the pointer over a corner: its angle and radius, how it looks, what bores it, how far it bites past
+/// the lines.
 [[nodiscard]] QString cornerNote(const Project& project, const Corner& corner);
 
 }  // namespace kerfwall

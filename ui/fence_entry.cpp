@@ -18,6 +18,10 @@ QString text(const char* source) { return QCoreApplication::translate("kerfwall:
 
 QString fenceText(FenceKind kind) { return kind == FenceKind::Stop ? text("stop") : text("fence"); }
 
+QString alongText(const Base& base) {
+    return std::holds_alternative<Edge>(base) ? text("the %1").arg(baseText(base)) : baseText(base);
+}
+
 EntryField fenceKindField(FenceKind kind) {
     return {EntryField::Kind::Choice, text("as a"), {}, {text("straight fence"), text("stop")}, kind == FenceKind::Stop ? 1 : 0};
 }
@@ -50,7 +54,7 @@ QString fenceFieldRange(int field) {
 
 QString fenceNote(const Project& project, const Solved& solved, const Fence& fence) {
     const auto size = [&](double mm) { return sizeFor(mm, project.units); };
-    QStringList lines{text("%1 along the %2").arg(fenceText(fence.kind), baseText(fence.along)),
+    QStringList lines{text("%1 along %2").arg(fenceText(fence.kind), alongText(fence.along)),
                       text("face %1 from it, %2 to %3").arg(size(fence.offset), size(fence.from), size(fence.to)),
                       text("%1 wide, %2 high, on the %3")
                           .arg(size(fence.width), size(fence.height), fence.face == Face::Back ? text("back") : text("layout face"))};

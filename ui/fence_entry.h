@@ -13,6 +13,9 @@ namespace kerfwall {
 /// "fence" or "stop", in the middle of a sentence.
 [[nodiscard]] QString fenceText(FenceKind kind);
 
+/// "the bottom edge", "line A": what a fence runs along, in the middle of a sentence.
+[[nodiscard]] QString alongText(const Base& base);
+
 /// A fence's place as fields to type into: offset, both ends, and what it is. Empty where the fence is not there.
 [[nodiscard]] std::vector<EntryField> fenceFields(const Project& project, std::size_t fence);
 

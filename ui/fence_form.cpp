@@ -60,7 +60,8 @@ SheetForm::ChoiceRow choiceRow(const Selection& selection, const QString& label,
 QStringList bodyOptions(const Project& project, const Selection& selection) {
     const Fence* fence = pickedIn(project, selection);
     if (!fence || fence->offset == 0) return {SheetForm::tr("to its left"), SheetForm::tr("to its right")};
-    const QString base = baseText(fence->along);
+    const bool isEdge = std::holds_alternative<Edge>(fence->along);
+    const QString base = isEdge ? SheetForm::tr("the edge") : baseText(fence->along);
     const QString towards = SheetForm::tr("towards %1").arg(base), away = SheetForm::tr("away from %1").arg(base);
     return fence->offset > 0 ? QStringList{away, towards} : QStringList{towards, away};
 }
@@ -68,7 +69,7 @@ QStringList bodyOptions(const Project& project, const Selection& selection) {
 }  // namespace
 
 SheetForm* makeFenceForm(Session& session, Selection& selection, QWidget* parent) {
-    auto* form = new SheetForm(SheetForm::tr("The fence or stop that is picked"), session, parent);
+    auto* form = new SheetForm(SheetForm::tr("Fence or stop picked"), session, parent);
     SheetForm::ChoiceRow kind = choiceRow(selection, SheetForm::tr("Fixed as a"), QStringLiteral("fenceKind"), &Fence::kind,
                                           FenceKind::Straight, FenceKind::Stop);
     kind.options = [](const Project&) { return QStringList{SheetForm::tr("straight fence"), SheetForm::tr("stop")}; };

@@ -5,6 +5,7 @@
 
 #include "core/geometry/edge_place.h"
 #include "core/geometry/laying.h"
+#include "core/says/length_text.h"
 #include "ui/fence_entry.h"
 #include "ui/selection.h"
 #include "ui/session.h"
@@ -14,6 +15,8 @@ namespace kerfwall {
 namespace {
 
 constexpr double kEdgeReach = 4;  // times the usual reach: an edge is easy to mean
+constexpr double kStep = 1;       // mm of length
+constexpr double kInchStep = kMillimetresPerInch / 16;
 
 double stepOf(const Hand& hand) { return hand.snap ? hand.step : kLooseStep; }
 
@@ -134,6 +137,17 @@ bool FenceTool::nudge(Point shift) {
     return true;
 }
 
+/// By its far end, a millimetre or a sixteenth.
+bool FenceTool::grow(int steps) {
+    if (!hasFence() || m_doing != Doing::Nothing) return false;
+    m_session.commit();
+    m_away = true;
+    const double step = m_session.project().units == Units::Inches ? kInchStep : kStep;
+    m_session.change(tr("Lengthen or shorten the fence"), withFenceLonger(m_session.project(), *m_selection.fence(), steps * step));
+    end();
+    return true;
+}
+
 std::optional<bool> FenceTool::tab(bool next) {
     const std::size_t count = m_session.project().fences.size();
     if (count == 0 || isBusy()) return std::nullopt;
@@ -177,19 +191,23 @@ QString FenceTool::sentence() const {
     if (!m_trouble.isEmpty()) return m_trouble;
     const Units units = m_session.project().units;
     if (m_doing == Doing::Placing) {
-        return tr("Let go to fix the %1 with its face %2 from the %3. Type for another distance. Alt: no steps. Esc: leave it.")
-            .arg(fenceText(m_kind), sizeFor(m_shown->offset, units), baseText(m_base));
+        return tr("Let go to fix the %1 with its face %2 from %3. Type for another distance. Alt: no steps. Esc: leave it.")
+            .arg(fenceText(m_kind), sizeFor(m_shown->offset, units), alongText(m_base));
     }
-    if (m_doing == Doing::Carrying) return tr("Let go to leave the %1 so. Alt: no steps. Esc: put it back.").arg(fenceText(m_shown->kind));
+    if (m_doing == Doing::Carrying) {
+        return tr("Let go to leave the %1 with its face %2 from %3, from %4 to %5. Alt: no steps. Esc: put it back.")
+            .arg(fenceText(m_shown->kind), sizeFor(m_shown->offset, units), alongText(m_shown->along), sizeFor(m_shown->from, units),
+                 sizeFor(m_shown->to, units));
+    }
     if (m_under) {
         return m_under->grip == FenceGrip::Face ? tr("Drag the face to another distance, or an end along.")
                                                 : tr("Drag this end to make it longer or shorter.");
     }
     if (m_shown) {
-        return tr("Click to fix a %1 along the %2, %3 wide, its face %4 from it; or drag the face to its place.")
-            .arg(fenceText(m_kind), baseText(m_shown->along), sizeFor(m_shown->width, units), sizeFor(m_shown->offset, units));
+        return tr("Click to fix a %1 along %2, %3 wide, its face %4 from it; or drag the face to its place.")
+            .arg(fenceText(m_kind), alongText(m_shown->along), sizeFor(m_shown->width, units), sizeFor(m_shown->offset, units));
     }
-    if (hasFence()) return tr("Arrow keys move it. Enter: type its place; its size stands on the job card. Del takes it away. Tab: the next one.");
+    if (hasFence()) return tr("Arrow keys move it, + and − lengthen and shorten it. Enter: type its place; its size stands on the job card. Del takes it away. Tab: the next one.");
     return tr("Press on an edge or a line and drag the face to its place, or type its distance and press Enter.");
 }
 

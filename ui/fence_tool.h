@@ -18,6 +18,7 @@ public:
     void move(const Hand& hand) override;
     void release(const Hand& hand) override;
     bool nudge(Point shift) override;
+    bool grow(int steps) override;
     std::optional<bool> tab(bool next) override;
     void leave() override;
     void cancel() override;

@@ -58,7 +58,7 @@ QString holeFieldRange(const Project& project, std::size_t hole, int field) {
     const bool level = edge == Edge::Left || edge == Edge::Right;
     switch (field) {
         case 0: return text("A place on the %1 lies between 0 and %2.").arg(edgeText(edge), length(edgeLength(project.panel, edge)));
-        case 1: return text("A hole is 1 mm wide or more, and narrower than the panel's %1.").arg(length(project.panel.thickness));
+        case 1: return text("A hole is %1 wide or more, and narrower than the panel's %2.").arg(length(1), length(project.panel.thickness));
         case 2: return text("A clamp hole is blind: over 0 and under %1 deep.").arg(length(level ? project.panel.width : project.panel.height));
         default: return text("The axis lies inside the panel's thickness: over 0 and under %1.").arg(length(project.panel.thickness));
     }

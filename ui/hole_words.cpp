@@ -27,16 +27,15 @@ const WoodLeft* least(const std::vector<WoodLeft>& wood, std::initializer_list<W
 QString besideText(const WoodLeft& wood, const QString& size) {
     const QString what = QString::fromStdString(wood.what);
     switch (wood.at) {
-        case WoodAt::BesideCutout: return text("%1 beside it to cutout %2").arg(size, what);
+        case WoodAt::BesideCutout: return text("%1 beside it to %2").arg(size, cutoutText(wood.what));
         case WoodAt::BesideHole: return text("%1 beside it to clamp hole %2").arg(size, what);
         default: return text("%1 beside it to the corner").arg(size);
     }
 }
 
 QString aheadText(const WoodLeft& wood, const QString& size) {
-    const QString what = QString::fromStdString(wood.what);
     if (wood.at == WoodAt::AheadEdge) return text("%1 ahead to the opposite edge").arg(size);
-    return wood.left > 0 ? text("%1 ahead to cutout %2").arg(size, what) : text("runs into cutout %1").arg(what);
+    return wood.left > 0 ? text("%1 ahead to %2").arg(size, cutoutText(wood.what)) : text("runs into %1").arg(cutoutText(wood.what));
 }
 
 QString kerfText(const WoodLeft& wood, const QString& size) {

@@ -90,6 +90,7 @@ void JobCard::choose(Section& section, std::size_t row) {
     if (&section == &m_findings && row < m_session.findings().size()) {
         const Finding& finding = m_session.findings()[row];
         if (finding.hole) Q_EMIT holePointed(*finding.hole);
+        else if (finding.fence) Q_EMIT fencePointed(*finding.fence);
         else if (!finding.cutout.empty() && finding.lines.empty()) Q_EMIT cutoutPointed(finding.cutout);
         Q_EMIT pointed(finding.lines, finding.at);
     }

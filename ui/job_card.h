@@ -37,6 +37,7 @@ Q_SIGNALS:
     void pointed(const std::vector<kerfwall::LineId>& lines, std::optional<kerfwall::Point> at);
     void cutoutPointed(const std::string& cutout);
     void holePointed(std::size_t hole);
+    void fencePointed(std::size_t fence);
 
 private:
     struct Section {

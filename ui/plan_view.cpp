@@ -30,14 +30,14 @@ PlanView::PlanView(Session& session, Selection& selection, QWidget* parent)
     setAccessibleName(tr("Plan of the panel, layout face up"));
     connect(&m_session, &Session::changed, this, [this] {
         if (m_fitted) fit();
-        update();
+        renewGround();
     });
     connect(&m_session, &Session::opened, this, [this] {
         m_pointedOut.clear();
         m_pointedAt.reset();
         fit();
     });
-    connect(&m_session, &Session::cutMoved, this, qOverload<>(&PlanView::update));
+    connect(&m_session, &Session::cutMoved, this, &PlanView::renewGround);
     connect(&m_selection, &Selection::changed, this, qOverload<>(&PlanView::update));
 }
 
@@ -71,7 +71,7 @@ Hand PlanView::keyHand(Qt::KeyboardModifiers modifiers) const {
 
 void PlanView::setLayers(const PlanLayers& layers) {
     m_layers = layers;
-    update();
+    renewGround();
     Q_EMIT layersChanged();
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QPixmap>
 #include <QWidget>
 #include <optional>
 #include <vector>
@@ -61,6 +62,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
+    void changeEvent(QEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
 private:
@@ -81,6 +83,10 @@ private:
     void dressPointer();
     bool panWithKeys(QKeyEvent* event);
 
+    // The plan without what the hand does.
+    void paintGround(QPainter& painter) const;
+    bool keepsGround();
+    void renewGround();
     int headingHeight() const;
     void paintHeading(QPainter& painter) const;
     void paintPicked(QPainter& painter) const;
@@ -95,6 +101,8 @@ private:
     ViewScale m_scale;
     bool m_fitted = true;  // keeps the whole panel in view until zoomed by hand
     PlanLayers m_layers;
+    QPixmap m_ground;  // null: none is kept
+    bool m_groundWasPainted = false;
     std::optional<CutDirection> m_draggedCut;
     std::optional<QPointF> m_panFrom;
     bool m_spaceHeld = false;

@@ -33,7 +33,7 @@ constexpr double kRoomRound = 24;     // round what is brought close up
 void PlanView::setScale(const ViewScale& scale) {
     if (scale == m_scale) return;
     m_scale = scale;
-    update();
+    renewGround();
     Q_EMIT scaleChanged();
 }
 
@@ -93,6 +93,13 @@ void PlanView::bringIntoView(Point place) {
 
 void PlanView::resizeEvent(QResizeEvent*) {
     if (m_fitted) fit();
+    renewGround();
+}
+
+/// Another look, other letters.
+void PlanView::changeEvent(QEvent* event) {
+    renewGround();
+    QWidget::changeEvent(event);
 }
 
 /// The wheel alone moves the sheet as it moves any page, and two fingers move it as they move paper: nothing changes

@@ -7,6 +7,7 @@
 
 #include "core/drawing/hole_section.h"
 #include "ui/card_texts.h"
+#include "ui/fence_entry.h"
 #include "ui/wording.h"
 
 namespace kerfwall {
@@ -50,8 +51,8 @@ QString cutoutInWords(const SolvedCutout& cutout, Units units) {
 }
 
 QString fenceInWords(const Fence& fence, Units units) {
-    return text("%1 along the %2, its face %3 from it, from %4 to %5, %6 wide and %7 high, on the %8.")
-        .arg(fence.kind == FenceKind::Stop ? text("A stop") : text("A fence"), baseText(fence.along), lengthUnitFor(fence.offset, units),
+    return text("%1 along %2, its face %3 from it, from %4 to %5, %6 wide and %7 high, on the %8.")
+        .arg(fence.kind == FenceKind::Stop ? text("A stop") : text("A fence"), alongText(fence.along), lengthUnitFor(fence.offset, units),
              lengthUnitFor(fence.from, units), lengthUnitFor(fence.to, units), lengthUnitFor(fence.width, units),
              lengthUnitFor(fence.height, units), fence.face == Face::Back ? text("back") : text("layout face"));
 }

@@ -21,7 +21,7 @@ public:
         setFocusPolicy(Qt::TabFocus);
         setAccessibleName(tr("%1, key %2").arg(name).arg(number));
     }
-    QSize sizeHint() const override { return {126, 36}; }
+    QSize sizeHint() const override { return {134, 36}; }
 
 protected:
     void paintEvent(QPaintEvent*) override {

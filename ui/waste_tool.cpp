@@ -66,14 +66,14 @@ void WasteTool::cancel() {
 /// What the click will do, completed by the sizes that come of it.
 QString WasteTool::promise() const {
     const Units units = m_session.project().units;
-    const QString id = QString::fromStdString(m_click->cutout);
+    const QString cutout = cutoutText(m_click->cutout);
     const QString then = extentFor(m_click->cutoutBounds, units) + (m_click->open ? tr(", open to the edge") : tr(", closed"));
     switch (m_click->what) {
-        case Marked::Added: return tr("becomes cutout %1, %2").arg(id, then);
-        case Marked::Joined: return tr("joins cutout %1, then %2").arg(id, then);
+        case Marked::Added: return tr("becomes %1, %2").arg(cutout, then);
+        case Marked::Joined: return tr("joins %1, then %2").arg(cutout, then);
         case Marked::Taken: break;
     }
-    return m_click->cutoutArea > 0 ? tr("cutout %1 is then %2").arg(id, then) : tr("cutout %1 goes").arg(id);
+    return m_click->cutoutArea > 0 ? tr("%1 is then %2").arg(cutout, then) : tr("%1 goes").arg(cutout);
 }
 
 EntryState WasteTool::entry() const {
@@ -81,7 +81,9 @@ EntryState WasteTool::entry() const {
     if (!m_trouble.isEmpty()) state.sentence = m_trouble;
     else if (!m_click) state.sentence = tr("Click inside a region between the lines to mark it as waste.");
     else if (m_click->what == Marked::Taken) state.sentence = tr("This region is waste. Click to keep it: %1.").arg(promise());
-    else state.sentence = tr("Click to mark this region as waste: it %1. Shift: add it to the picked cutout.").arg(promise());
+    else state.sentence = tr("Click to mark this region as waste: it %1.").arg(promise());
+    const bool couldJoin = m_click && m_click->what == Marked::Added && !m_selection.cutout().empty();
+    if (couldJoin && m_trouble.isEmpty()) state.sentence += tr(" Shift: add it to %1.").arg(cutoutText(m_selection.cutout()));
     return state;
 }
 

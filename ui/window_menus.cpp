@@ -58,6 +58,7 @@ void MainWindow::makeEditMenu() {
 void MainWindow::tellKeys() {
     m_notice->tell(tr("1 to 8 take a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
+                      "+ and − make a bore, a hole's depth or a fence larger or smaller. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
                       "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view; "
                       "Alt+1 to Alt+8 show or hide a layer. F6 opens the panel, F7 the bits, F8 the size wanted."));

@@ -50,6 +50,11 @@ QString baseText(const Base& base) {
     return text("line %1").arg(QString::fromStdString(std::get<LineId>(base)));
 }
 
+QString cutoutText(const std::string& id) {
+    const QString name = QString::fromStdString(id);
+    return name.startsWith(QStringLiteral("cutout")) ? name : text("cutout %1").arg(name);
+}
+
 char decimalSign() { return QLocale().decimalPoint() == QStringLiteral(",") ? ',' : '.'; }
 
 QString lengthFor(double mm, Units units) {

@@ -13,6 +13,8 @@ namespace kerfwall {
 /// "left edge from the top": where marks on that edge are counted from.
 [[nodiscard]] QString edgeCountText(Edge edge);
 [[nodiscard]] QString baseText(const Base& base);
+/// "cutout window"; an id that says it is one stands alone.
+[[nodiscard]] QString cutoutText(const std::string& id);
 
 /// A length in the project's units, with as few decimals as it needs; with and without its unit.
 [[nodiscard]] QString lengthFor(double mm, Units units);

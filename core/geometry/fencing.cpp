@@ -180,4 +180,12 @@ std::optional<double> faceToWork(const Project& project, const Solved& solved, c
     return least;
 }
 
+Project withFenceLonger(const Project& project, std::size_t index, double by) {
+    Project next = project;
+    Fence& fence = next.fences.at(index);
+    const double way = fence.from < fence.to ? 1 : -1;
+    fence.to = fence.from + way * std::max(kShortestFence, std::abs(fence.to - fence.from) + by);
+    return next;
+}
+
 }  // namespace kerfwall

@@ -69,6 +69,10 @@ inline constexpr double kShortestFence = 1;  ///< mm
 /// Requires  the fence is there.
 [[nodiscard]] Project withFenceNudged(const Project& project, const Solved& solved, std::size_t fence, Point shift);
 
+/// The project with that fence longer by `by` mm at its far end, no shorter than kShortestFence.
+/// Requires  the fence is there.
+[[nodiscard]] Project withFenceLonger(const Project& project, std::size_t fence, double by);
+
 /// The two ends of the face the work touches; none where what it runs along is in trouble.
 [[nodiscard]] std::optional<std::pair<Point, Point>> fenceFace(const Project& project, const Solved& solved, const Fence& fence);
 

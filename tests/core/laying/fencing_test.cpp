@@ -152,6 +152,14 @@ TEST(Fencing, TheFirstFenceIsAUsualOneOnTheFaceThatGoesToTheWork) {
     EXPECT_EQ(nextFence(project, solve(project), FenceKind::Stop).width, 19.05);
 }
 
+TEST(Fencing, AFenceGrowsAtItsFarEnd) {
+    Project project = withWindow();
+    project.fences = {fenceOn(Edge::Left, 20, 30, 130, Side::Right), fenceOn(Edge::Left, 20, 130, 30, Side::Right)};
+    EXPECT_EQ(withFenceLonger(project, 0, 5).fences[0].to, 135);
+    EXPECT_EQ(withFenceLonger(project, 0, -200).fences[0].to, 31);
+    EXPECT_EQ(withFenceLonger(project, 1, 5).fences[1].to, 25);
+}
+
 TEST(Fencing, TheNextFenceIsMadeAsTheLast) {
     Project project = withWindow();
     project.fences = {fenceOn(Edge::Left, 20, 30, 130, Side::Right)};

@@ -2,6 +2,7 @@
 #include <QComboBox>
 
 #include "tests/ui/window/hand_on_sheet.h"
+#include "ui/card_row.h"
 #include "ui/tool.h"
 
 namespace kerfwall {
@@ -60,7 +61,7 @@ TEST_F(FencingByHand, ADragFromALineSetsItsFace) {
     press({60, 90});
     moveTo({60, 70});
     moveTo({60, 40});
-    EXPECT_TRUE(sentence().contains(QStringLiteral("its face -50 from the line A"))) << sentence().toStdString();
+    EXPECT_TRUE(sentence().contains(QStringLiteral("its face -50 from line A"))) << sentence().toStdString();
     release({60, 40});
     ASSERT_EQ(project().fences.size(), 1U);
     EXPECT_EQ(fence().along, Base(LineId("A")));
@@ -182,8 +183,23 @@ TEST_F(FencingByHand, TheKeyboardAloneFixesMovesAndTakesAway) {
     key(Qt::Key_Right, Qt::ShiftModifier);
     EXPECT_EQ(fence().from, 10);
     EXPECT_EQ(fence().to, 410);
+    key(Qt::Key_Minus);
+    EXPECT_EQ(fence().to, 409);
     key(Qt::Key_Delete);
     EXPECT_TRUE(project().fences.empty());
+}
+
+TEST_F(FencingByHand, AFindingAboutAFencePicksIt) {
+    placeAlongBottom();
+    Project next = project();
+    next.fences.front().face = Face::Back;
+    m_window.session().change(QStringLiteral("Set the fence"), next);
+    m_window.selection().clear();
+    QTest::qWait(20);
+    for (CardRow* row : m_window.findChildren<CardRow*>()) {
+        if (row->isVisible() && row->accessibleName().contains(QStringLiteral("fence 1"))) QTest::mouseClick(row, Qt::LeftButton);
+    }
+    EXPECT_EQ(m_window.selection().fence(), std::optional<std::size_t>(0));
 }
 
 // Expected from: pencil. A stop is 40 long round the pointer at 130 along the bottom edge.

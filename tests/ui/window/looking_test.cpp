@@ -208,6 +208,43 @@ TEST_F(Looking, EveryLayerIsHiddenAndShownByMenuAndByKey) {
     EXPECT_TRUE(m_window.plan().layers().dimensions);
 }
 
+// Expected from: the law that a kept picture is the picture that would be painted.
+TEST_F(Looking, WhatIsKeptFromFrameToFrameIsWhatWouldBePainted) {
+    const auto painted = [this] {
+        // A window of its own has nothing kept; it is brought to the same state.
+        MainWindow fresh;
+        fresh.resize(m_window.size());
+        fresh.session().start(project());
+        fresh.plan().setLayers(m_window.plan().layers());
+        for (const CutDirection direction : kCutDirections) fresh.session().moveCut(m_window.session().cut(direction));
+        fresh.chooseTool(MainWindow::PickAt);
+        fresh.show();
+        fresh.plan().setFocus();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&fresh));
+        const QImage image = fresh.plan().grab().toImage();
+        return image;
+    };
+    const auto kept = [this] {
+        m_window.activateWindow();
+        EXPECT_TRUE(QTest::qWaitForWindowActive(&m_window));
+        m_window.plan().setFocus();
+        for (int i = 0; i < 3; ++i) m_window.plan().grab();
+        return m_window.plan().grab().toImage();
+    };
+    m_window.chooseTool(MainWindow::PickAt);
+    EXPECT_EQ(kept(), painted());
+    layRectangle();
+    m_window.chooseTool(MainWindow::PickAt);
+    m_window.selection().clear();
+    EXPECT_EQ(kept(), painted()) << "lines laid";
+    m_window.session().moveCut({CutDirection::Level, 30});
+    EXPECT_EQ(kept(), painted()) << "the cut moved";
+    key(Qt::Key_1, Qt::AltModifier);
+    EXPECT_EQ(kept(), painted()) << "a layer hidden";
+    wear(*qApp, Look::Dark);
+    EXPECT_EQ(kept(), painted()) << "another look";
+}
+
 // Expected from: pencil. Ten notches zoom to over 8 pixels for 1 mm, where Shift moves 5 mm: from the middle at 200, 30
 // times to the left ends at 50, which lay far off the view.
 TEST_F(Looking, TheKeysPointerStaysInView) {

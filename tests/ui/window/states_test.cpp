@@ -88,6 +88,45 @@ public:
         press({1, 120});
         moveTo({1, 60});
     }
+    void aBoreIsDragged() {
+        layWindow();
+        m_window.chooseTool(MainWindow::BoreAt);
+        press({110, 90});
+        moveTo({115, 95});
+        moveTo({118, 98});
+    }
+    void theDepthOfAHoleIsDragged() {
+        layWindow();
+        m_window.chooseTool(MainWindow::ClampAt);
+        click({1, 120});
+        press({50, 120});
+        moveTo({60, 120});
+        moveTo({90, 120});
+    }
+    void overAnEdgeForAFence() {
+        layWindow();
+        m_window.chooseTool(MainWindow::FenceAt);
+        m_window.selection().clear();
+        moveTo({60, 3});
+    }
+    void aFenceIsDragged() {
+        overAnEdgeForAFence();
+        press({60, 1});
+        moveTo({60, 20});
+        moveTo({60, 35});
+    }
+    void aFenceIsPicked() {
+        aFenceIsDragged();
+        release({60, 35});
+        EXPECT_EQ(m_window.selection().fence(), std::optional<std::size_t>(0));
+    }
+    void aFenceOnTheWrongFace() {
+        aFenceIsPicked();
+        Project next = project();
+        next.fences.front().face = Face::Back;
+        m_window.session().changeWhole(QStringLiteral("Set the fence"), next);
+        EXPECT_FALSE(m_window.session().findings().empty());
+    }
     void aLineIsPicked() {
         layWindow();
         m_window.chooseTool(MainWindow::PickAt);
@@ -143,6 +182,12 @@ constexpr State kStates[] = {
     {"over_a_corner", &StatesOfTheSheet::overACorner},
     {"a_corner_is_bored", &StatesOfTheSheet::aCornerIsBored},
     {"a_clamp_hole_is_dragged", &StatesOfTheSheet::aClampHoleIsDragged},
+    {"a_bore_is_dragged", &StatesOfTheSheet::aBoreIsDragged},
+    {"a_holes_depth_is_dragged", &StatesOfTheSheet::theDepthOfAHoleIsDragged},
+    {"over_an_edge_for_a_fence", &StatesOfTheSheet::overAnEdgeForAFence},
+    {"a_fence_is_dragged", &StatesOfTheSheet::aFenceIsDragged},
+    {"a_fence_is_picked", &StatesOfTheSheet::aFenceIsPicked},
+    {"a_fence_on_the_wrong_face", &StatesOfTheSheet::aFenceOnTheWrongFace},
     {"a_line_is_picked", &StatesOfTheSheet::aLineIsPicked},
     {"the_cut_is_moved", &StatesOfTheSheet::theCutIsMoved},
     {"crate_end", &StatesOfTheSheet::crateEnd},
