@@ -20,6 +20,8 @@ using Kind = Measurable::Kind;
 
 constexpr double kParallel = 1e-9;  // sine under which two straights have no angle worth a name
 
+constexpr double kAsNear = 1e-6;    // mm; what is nearer by less is as near
+
 /// The nearest of what has been offered.
 class Nearest {
 public:
@@ -74,8 +76,9 @@ private:
     }
 
     void take(const Measurable& found, double away) {
-        if (away > m_reach) return;
-        m_reach = std::nextafter(away, 0.0);  // what was offered first stays where both are as near
+        // What was offered first stays where both are as near: the line itself before the opening along it.
+        if (away > (m_found ? m_reach - kAsNear : m_reach)) return;
+        m_reach = away;
         m_found = found;
     }
 

@@ -23,6 +23,7 @@ TEST(Measuring, FindsPlacesBeforeStraights) {
     EXPECT_EQ(at(project, {60, 41}).on, MeasuredOn::HoleEnd);
     EXPECT_EQ(at(project, {311, 34}).on, MeasuredOn::Corner);
     EXPECT_EQ(at(project, {50, 91}).on, MeasuredOn::Line);
+    EXPECT_EQ(at(project, {200, 146}).on, MeasuredOn::Line);  // before the opening that runs along it
     EXPECT_EQ(at(project, {150, 1}).first, "bottom");
     EXPECT_EQ(at(project, {62, 20}).on, MeasuredOn::Hole);
     EXPECT_EQ(at(project, {345, 36}).on, MeasuredOn::Fence);

@@ -23,7 +23,11 @@ TEST_F(WorkpieceByHand, IsFilledInOnTheCard) {
     EXPECT_EQ(bounds(), (Box{{120, 50}, {280, 230}}));
     EXPECT_EQ(project().workpiece->thickness, 18);
     EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Set the workpiece"));
-    type("workWidth", "");
+    auto* width = m_window.findChild<QLineEdit*>(QStringLiteral("workWidth"));
+    width->setFocus();
+    width->selectAll();
+    QTest::keyClick(width, Qt::Key_Backspace);
+    QTest::keyClick(width, Qt::Key_Return);
     EXPECT_FALSE(project().workpiece);
 }
 
