@@ -28,6 +28,11 @@ EntryField fenceKindField(FenceKind kind) {
 
 FenceKind fenceKindOf(int option) { return option == 1 ? FenceKind::Stop : FenceKind::Straight; }
 
+Project withFenceKind(Project project, std::size_t fence, int option) {
+    if (fence < project.fences.size()) project.fences[fence].kind = fenceKindOf(option);
+    return project;
+}
+
 std::vector<EntryField> fenceFields(const Project& project, std::size_t fence) {
     if (fence >= project.fences.size()) return {};
     const Fence& of = project.fences[fence];

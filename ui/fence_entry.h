@@ -28,6 +28,8 @@ namespace kerfwall {
 /// The choice between a straight fence and a stop.
 [[nodiscard]] EntryField fenceKindField(FenceKind kind);
 [[nodiscard]] FenceKind fenceKindOf(int option);
+/// The project with that fence as the kind chosen, where it is there.
+[[nodiscard]] Project withFenceKind(Project project, std::size_t fence, int option);
 
 /// What stands beside the pointer at a fence: its place, its size, and how far its face is from the cut in the work.
 [[nodiscard]] QString fenceNote(const Project& project, const Solved& solved, const Fence& fence);

@@ -267,9 +267,7 @@ void FenceTool::typed(int field, std::optional<double> value) {
 void FenceTool::chose(int field, int option) {
     if (hasFence()) {
         m_session.commit();
-        Project next = m_session.project();
-        next.fences[*m_selection.fence()].kind = fenceKindOf(option);
-        m_session.change(tr("Set the fence"), next);
+        m_session.change(tr("Set the fence"), withFenceKind(m_session.project(), *m_selection.fence(), option));
     } else if (field == 0) {
         m_from = option;
     } else {

@@ -7,6 +7,7 @@
 #include "core/geometry/nearest.h"
 #include "core/geometry/picking.h"
 #include "core/geometry/whole_step.h"
+#include "ui/fence_entry.h"
 #include "ui/hole_entry.h"
 #include "ui/line_entry.h"
 #include "ui/picked_text.h"
@@ -154,6 +155,7 @@ EntryState PickTool::entry() const {
     }
     if (!m_selection.line().empty()) state.fields = lineFields(m_session.project(), m_selection.line());
     else if (const auto hole = m_selection.hole()) state.fields = holeFields(m_session.project(), *hole);
+    else if (const auto fence = m_selection.fence()) state.fields = fenceFields(m_session.project(), *fence);
     return state;
 }
 
@@ -176,7 +178,7 @@ QString PickTool::sentence() const {
             .arg(pickedText(picked));
     }
     if (!picked.cutouts.empty()) return tr("Picked: %1. Drag it with its walls, or nudge it with the arrow keys. Del marks it waste no more.").arg(pickedText(picked));
-    if (!m_selection.line().empty() || m_selection.hole()) {
+    if (!m_selection.line().empty() || m_selection.hole() || m_selection.fence()) {
         return tr("Picked: %1. Drag it, nudge it with the arrow keys, or press Enter to type where it lies. Del takes it away.").arg(pickedText(picked));
     }
     return tr("Picked: %1. Drag it or nudge it with the arrow keys. Del takes it away.").arg(pickedText(picked));
@@ -188,23 +190,46 @@ void PickTool::typed(int field, std::optional<double> value) {
         m_deed->typed(field, *value);
         return tryDeed();
     }
-    const bool isHole = m_selection.hole().has_value();
-    if (!m_session.isInHand()) {
-        m_session.begin(isHole ? tr("Set the clamp hole") : tr("Set line %1").arg(QString::fromStdString(m_selection.line())));
-    }
-    const auto next = isHole ? withHoleField(m_session.before(), *m_selection.hole(), field, *value)
-                             : withLineField(m_session.before(), m_selection.line(), field, *value);
-    if (next) m_session.preview(*next);
+    const Project before = m_session.before();
+    const auto next = withField(before, field, *value);
+    m_hint = next ? QString() : rangeOf(field);
+    if (next && !m_session.isInHand()) m_session.begin(setName());
+    // A value that can't be leaves nothing of the digits typed on the way to it.
+    if (m_session.isInHand()) m_session.preview(next.value_or(before));
+    Q_EMIT updated();
+}
+
+QString PickTool::setName() const {
+    if (m_selection.hole()) return tr("Set the clamp hole");
+    if (m_selection.fence()) return tr("Set the fence");
+    return tr("Set line %1").arg(QString::fromStdString(m_selection.line()));
+}
+
+std::optional<Project> PickTool::withField(const Project& project, int field, double value) const {
+    if (const auto hole = m_selection.hole()) return withHoleField(project, *hole, field, value);
+    if (const auto fence = m_selection.fence()) return withFenceField(project, *fence, field, value);
+    return withLineField(project, m_selection.line(), field, value);
+}
+
+/// What that field takes; "" where its own sentence says it already.
+QString PickTool::rangeOf(int field) const {
+    if (const auto hole = m_selection.hole()) return holeFieldRange(m_session.project(), *hole, field);
+    return m_selection.fence() ? fenceFieldRange(field) : QString();
 }
 
 void PickTool::chose(int field, int option) {
-    if (!m_deed) return;
+    if (!m_deed) {
+        const auto fence = m_selection.fence();
+        if (fence) m_session.change(setName(), withFenceKind(m_session.project(), *fence, option));
+        return;
+    }
     m_deed->chose(field, option);
     tryDeed();
 }
 
 void PickTool::entered() {
     if (m_deed && !m_made) return;
+    if (!m_deed) m_hint.clear();
     const std::optional<Picked> made = m_deed ? std::optional(m_made->picked) : std::nullopt;
     m_session.commit();
     if (made) m_selection.pick(*made);

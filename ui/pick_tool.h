@@ -45,6 +45,9 @@ private:
     void stretchBand(const Hand& hand);
     void carry(const Hand& hand);
     QString moveName() const;
+    QString setName() const;
+    std::optional<Project> withField(const Project& project, int field, double value) const;
+    QString rangeOf(int field) const;
     QString sentence() const;
 
     bool m_pressed = false;

@@ -143,6 +143,22 @@ TEST_F(FencingByHand, ItsSizeSideAndFaceAreFilledInOnTheCard) {
     EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Set the fence"));
 }
 
+TEST_F(FencingByHand, PickedByPickItTakesNumbersAndItsKindAsWell) {
+    placeAlongBottom();
+    m_window.selection().clear();
+    m_window.chooseTool(MainWindow::PickAt);
+    click({60, 20});
+    ASSERT_EQ(m_window.selection().fence(), std::optional<std::size_t>(0));
+    type("entry0", "26");
+    type("entry2", "222");
+    choose("choice3", 1);
+    EXPECT_EQ(fence().offset, 26);
+    EXPECT_EQ(fence().to, 222);
+    EXPECT_EQ(fence().kind, FenceKind::Stop);
+    type("entry1", "222");
+    EXPECT_EQ(fence().from, 0);
+}
+
 TEST_F(FencingByHand, TheFormGoesWithTheFence) {
     placeAlongBottom();
     auto* width = m_window.findChild<QLineEdit*>(QStringLiteral("fenceWidth"));
