@@ -132,14 +132,6 @@ std::expected<Project, NoCarrying> carried(const Project& project, const Solved&
     return Carrying(project, solved, all, motion)();
 }
 
-std::optional<Motion> mirroring(const Panel& panel, const Solved& solved, const std::variant<Centre, LineId>& about) {
-    const Point middle{panel.width / 2, panel.height / 2};
-    if (const auto* centre = std::get_if<Centre>(&about)) return mirrorAbout(middle, *centre == Centre::Upright ? Point{0, 1} : Point{1, 0});
-    const SolvedLine* axis = findLine(solved, std::get<LineId>(about));
-    if (!axis) return std::nullopt;
-    return mirrorAbout(axis->from, axis->to - axis->from);
-}
-
 Project nudged(const Project& project, const Solved& solved, const Picked& picked, Point shift) {
     const LayoutLine* line = picked.count() == 1 && !picked.lines.empty() ? findLine(project, picked.lines.front()) : nullptr;
     const auto* image = line ? std::get_if<ByMirror>(&line->place) : nullptr;

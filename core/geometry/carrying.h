@@ -3,6 +3,7 @@
 
 #include <expected>
 
+#include "core/geometry/mirror_image.h"
 #include "core/geometry/motion.h"
 #include "core/geometry/picked.h"
 #include "core/geometry/solved.h"
@@ -27,9 +28,6 @@ enum class NoCarrying {
 /// Refuses   all but NothingNew. A shift is not refused for lines: what leaves the panel is told as unfinished drawing.
 [[nodiscard]] std::expected<Project, NoCarrying> carried(const Project& project, const Solved& solved, const Picked& picked,
                                                          const Motion& motion);
-
-/// The mirroring about a centre line of the panel or a line; none where that line is in trouble or not there.
-[[nodiscard]] std::optional<Motion> mirroring(const Panel& panel, const Solved& solved, const std::variant<Centre, LineId>& about);
 
 /// The project with what is picked moved by `shift`. A mirror image picked alone moves what it mirrors, so that it goes
 /// that way itself. Unchanged where carrying is refused.

@@ -192,13 +192,6 @@ void putWorkRound(LaidWish& laid, const Wish& wish, const WishPlace& place) {
 
 }  // namespace
 
-std::optional<Box> workBounds(const Project& project) {
-    if (!project.workpiece) return std::nullopt;
-    std::vector<Point> places = project.workpiece->outline;
-    for (const WorkPart& part : project.workpiece->parts) places.insert(places.end(), part.outline.begin(), part.outline.end());
-    return places.empty() ? std::nullopt : std::optional(boundsOf(places));
-}
-
 std::expected<LaidWish, WishRefusal> layPlaced(const Project& project, const Wish& wish, const WishPlace& place, int highest) {
     const auto work = workBounds(project);
     assert(!place.onWork || work || place.work);

@@ -4,6 +4,7 @@
 #include <expected>
 #include <optional>
 
+#include "core/geometry/work_rectangle.h"
 #include "core/shop/from_wanted.h"
 
 namespace kerfwall {
@@ -30,9 +31,6 @@ struct WishPlace {
     std::optional<Blank> work;  ///< the work's size, where the project holds no outline of it
     bool operator==(const WishPlace&) const = default;
 };
-
-/// What the work's outline, or those of its parts, reach over; none where the project holds none.
-[[nodiscard]] std::optional<Box> workBounds(const Project& project);
 
 /// Lays the wish in that place (layWish). On the work of a project that holds its outline, the walls follow that. On work
 /// known by its size alone the opening is laid where it suits the panel and the work's outline is put round it;
