@@ -64,6 +64,12 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent) {
     m_first->focusFirst();
 }
 
+/// What lies on the sheet leaves before the session it reads: a field that loses the focus still asks for its value.
+MainWindow::~MainWindow() {
+    hide();
+    delete takeCentralWidget();
+}
+
 void MainWindow::makeTools() {
     m_pick = new PickTool(m_session, m_selection, this);
     m_tools = {m_pick,                                      new LayingTool(m_session, m_selection, this),

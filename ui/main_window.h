@@ -39,6 +39,7 @@ class MainWindow : public QMainWindow {
 
 public:
     explicit MainWindow(QWidget* parent = nullptr);
+    ~MainWindow() override;
 
     Session& session() { return m_session; }
     Selection& selection() { return m_selection; }
