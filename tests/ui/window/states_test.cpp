@@ -96,8 +96,10 @@ public:
     void aLineLiesOnAnother() {
         layRectangle();
         m_window.chooseTool(MainWindow::PickAt);
-        click({200, 146});
-        type("entry0", "90");
+        Project next = project();
+        next.lines[1].place = next.lines[0].place;
+        m_window.session().change(QStringLiteral("Set line B"), next);
+        m_window.selection().pickLine("B");
         EXPECT_EQ(m_window.session().solved().strays.size(), 1U);
     }
     void aMarkOnTheBack() {

@@ -89,7 +89,7 @@ TEST_F(MirroringByHand, SeveralLinesAreTurnedOverForGood) {
 // Expected from: pencil. About the line y 160 the walls y 90 and 146 go to y 230 and 174.
 TEST_F(MirroringByHand, ACutoutIsMirroredAboutAClickedLine) {
     m_window.chooseTool(MainWindow::LayAt);
-    drag({0, 160}, {400, 160});
+    dragTyping({0, 160}, {400, 160}, "160");  // typed: by the drag alone it would be the mirror image of A
     m_window.chooseTool(MainWindow::PickAt);
     pick(onlyCutout("window"));
     key(Qt::Key_I, Qt::ControlModifier);
