@@ -6,6 +6,7 @@
 #include "core/geometry/clip.h"
 #include "core/geometry/curve.h"
 #include "core/geometry/edge_place.h"
+#include "core/geometry/face_seeds.h"
 #include "core/geometry/fence_place.h"
 #include "core/geometry/nearest.h"
 
@@ -30,6 +31,12 @@ bool isOnBorder(const Corners& corners, Point place, double reach) {
         if (side.size > 0 && distanceTo(side, place) <= reach) return true;
     }
     return false;
+}
+
+/// Inside a convex polygon, whichever way it runs: a fence's runs as its body lies.
+bool isWithin(Corners corners, Point place) {
+    if (polygonArea(corners) < 0) std::ranges::reverse(corners);
+    return isInFace(corners, place);
 }
 
 bool isInBox(const Box& box, Point place) {
@@ -78,7 +85,7 @@ Picked thingAt(const Project& project, const Solved& solved, Point place, double
     for (std::size_t i = 0; i < project.fences.size(); ++i) {
         const Corners body = fenceBody(project, solved, project.fences[i]);
         if (body.empty()) continue;
-        if (isOnBorder(body, place, reach) || isInside(makeOutline({polygonLoop(body)}), place)) return onlyFence(i);
+        if (isOnBorder(body, place, reach) || isWithin(body, place)) return onlyFence(i);
     }
     for (const SolvedCutout& cutout : solved.cutouts) {
         if (isInside(cutout.drawn, place)) return onlyCutout(cutout.id);

@@ -147,7 +147,7 @@ TEST_F(FencingByHand, PickedByPickItTakesNumbersAndItsKindAsWell) {
     placeAlongBottom();
     m_window.selection().clear();
     m_window.chooseTool(MainWindow::PickAt);
-    click({60, 20});
+    click({350, 20});
     ASSERT_EQ(m_window.selection().fence(), std::optional<std::size_t>(0));
     type("entry0", "26");
     type("entry2", "222");
