@@ -138,7 +138,7 @@ QString planInWords(const Session& session) {
                      .arg(at);
     }
     words << text("To mind: %1.").arg(findingSummary(session.findings()));
-    for (const CardRow::Text& row : findingTexts(session.findings())) words << row.heading + QStringLiteral(". ") + row.text;
+    for (const CardRow::Text& row : findingTexts(session.findings())) words << row.heading + QStringLiteral(". ") + row.whole;
     return words.join(QLatin1Char('\n'));
 }
 
