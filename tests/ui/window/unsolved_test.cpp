@@ -36,7 +36,7 @@ TEST_F(Unsolved, ALineInHandOverAnotherStaysAndSaysSoAtThePointer) {
     press({0, 90});
     moveTo({200, 90});
     moveTo({400, 90});
-    EXPECT_TRUE(note().contains(QStringLiteral("A line lies there already")));
+    EXPECT_TRUE(note().contains(QStringLiteral("A line lies there already"))) << note().toStdString() << " / " << sentence().toStdString();
     EXPECT_EQ(m_window.plan().tool()->inHand().lines.size(), 1U);
     moveTo({400, 110});
     EXPECT_FALSE(note().contains(QStringLiteral("already")));
