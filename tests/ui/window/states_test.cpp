@@ -10,6 +10,7 @@
 
 #include "tests/ui/window/hand_on_sheet.h"
 #include "ui/card_row.h"
+#include "ui/card_text.h"
 #include "ui/notice_bar.h"
 
 namespace kerfwall {
@@ -267,7 +268,9 @@ QString cutOffWords(const QWidget& window) {
     for (const QWidget* widget : window.findChildren<QWidget*>()) {
         const auto* label = qobject_cast<const QLabel*>(widget);
         const auto* button = qobject_cast<const QAbstractButton*>(widget);
-        if ((label || button) && widget->isVisible() && isCutOff(*widget)) return label ? label->text() : button->text();
+        const auto* text = qobject_cast<const CardText*>(widget);
+        if (!(label || button || text) || !widget->isVisible() || !isCutOff(*widget)) continue;
+        return label ? label->text() : button ? button->text() : text->text();
     }
     return {};
 }
