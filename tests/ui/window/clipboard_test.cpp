@@ -99,5 +99,37 @@ TEST_F(ClipboardByHand, TheTextAloneIsEnoughAndOtherTextIsToldOff) {
     EXPECT_TRUE(m_window.notice().sentence().contains(QStringLiteral("can't be pasted")));
 }
 
+TEST_F(ClipboardByHand, ALineIsCutAndPasted) {
+    click({30, 90});
+    key(Qt::Key_X, Qt::ControlModifier);
+    EXPECT_EQ(project().lines.size(), 3U);
+    pasteKey(m_window.plan());
+    EXPECT_EQ(placeOf("E"), up(90));
+}
+
+TEST_F(ClipboardByHand, AHoleAndAFenceAreCutAndPasted) {
+    const Project before = project();
+    pick({{}, {}, {0}, {0}, false});
+    key(Qt::Key_X, Qt::ControlModifier);
+    EXPECT_TRUE(project().clampHoles.empty());
+    EXPECT_TRUE(project().fences.empty());
+    pasteKey(m_window.plan());
+    ASSERT_EQ(project().clampHoles.size(), 1U);
+    EXPECT_EQ(project().clampHoles.front().at, 60);
+    EXPECT_EQ(project().fences, before.fences);
+}
+
+// Expected from: pencil. 10 to the right and up.
+TEST_F(ClipboardByHand, LinesAreDoubledBesideThemselves) {
+    click({30, 90});
+    key(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(placeOf("E"), up(100));
+    pick({{"B", "C"}, {}, {}, {}, false});
+    key(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(placeOf("F"), up(156));
+    EXPECT_EQ(placeOf("G"), Place(ByOffset{Edge::Left, 120}));
+    EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Double 2 lines"));
+}
+
 }  // namespace
 }  // namespace kerfwall
