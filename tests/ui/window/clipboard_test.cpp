@@ -131,5 +131,17 @@ TEST_F(ClipboardByHand, LinesAreDoubledBesideThemselves) {
     EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Double 2 lines"));
 }
 
+// Expected from: pencil. The window is 56 high: steps of 10 clear it at 60, where no waste lies yet.
+TEST_F(ClipboardByHand, ACutoutIsDoubledBesideItself) {
+    pick(onlyCutout("window"));
+    key(Qt::Key_D, Qt::ControlModifier);
+    ASSERT_EQ(project().cutouts.size(), 2U);
+    EXPECT_EQ(project().lines.size(), 8U);
+    EXPECT_EQ(project().lines[4].place, up(150));
+    EXPECT_EQ(picked().cutouts, std::vector{project().cutouts.back().id});
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(project().cutouts.size(), 1U);
+}
+
 }  // namespace
 }  // namespace kerfwall
