@@ -192,7 +192,7 @@ EntryState BoreTool::entry() const {
         state.fields = {{EntryField::Kind::Length, tr("Radius at %1").arg(cornerText(*chosen.corner)), radius, {}, 0}};
         state.sentence = m_dragging              ? draggingSentence()
                          : !m_trouble.isEmpty() ? m_trouble
-                                                : tr("Drag the arc, press + or −, or type the radius; 0 leaves the corner to the trimming bit. "
+                                                : tr("Drag the arc, press + or −, or press Enter to type the radius; 0 leaves the corner to the trimming bit. "
                                                      "Tab: the next corner.");
     } else if (!m_trouble.isEmpty()) {
         state.sentence = m_trouble;

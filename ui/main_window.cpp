@@ -126,17 +126,19 @@ void MainWindow::connectHand() {
     connect(m_strip, &ToolStrip::chosen, this, &MainWindow::chooseTool);
     connect(m_plan, &PlanView::typedOver, m_entry, &EntryLine::beginWith);
     connect(m_plan, &PlanView::fieldAsked, this, [this] {
-        if (m_pick->hasDeed()) m_pick->entered();
-        else m_entry->focusFirstField();
+        if (m_pick->hasDeed()) return m_pick->entered();
+        m_fieldFromPlan = true;
+        m_entry->focusFirstField();
     });
     connect(m_plan, &PlanView::escaped, m_notice, &NoticeBar::close);
     connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
     connect(m_entry, &EntryLine::typed, this, [this](int field, std::optional<double> value) { m_tool->typed(field, value); });
     connect(m_entry, &EntryLine::chose, this, [this](int field, int option) { m_tool->chose(field, option); });
     connect(m_entry, &EntryLine::entered, this, [this] {
-        const bool tookNumbers = m_tool->takesNumbers();
+        const bool back = m_fieldFromPlan || m_tool->takesNumbers();
         m_tool->entered();
-        if (tookNumbers && !m_tool->takesNumbers()) m_plan->setFocus();  // number keys are tools again
+        if (back && !m_tool->takesNumbers()) m_plan->setFocus();  // Enter leads to the numbers and back again
+        m_fieldFromPlan = false;
     });
     connect(m_entry, &EntryLine::settled, this, [this] {
         // A click on the plan ends a line in hand by itself; what was typed goes along with it.

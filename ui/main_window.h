@@ -146,6 +146,7 @@ private:
     ScreenForm* m_screenForm = nullptr;
     FirstSheet* m_first = nullptr;  // on a sheet with nothing laid yet
     StockPanel m_firstPanel;        // that lay there when the sheet was new
+    bool m_fieldFromPlan = false;   // Enter over the plan led to the entry line
     bool m_firstAside = false;      // until the next new sheet
     QAction* m_rack = nullptr;
     LineForm* m_lineForm = nullptr;

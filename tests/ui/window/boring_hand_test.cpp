@@ -144,13 +144,19 @@ TEST_F(BoringByHand, ARadiusNoBoreHasIsToldAndSetsNothing) {
     EXPECT_EQ(bores().front().radius, 10);
 }
 
-// Expected from: the digits typed over the plan: they are the radius, not a tool's key.
-TEST_F(BoringByHand, DigitsOverTheSheetAreTheRadius) {
+// Expected from: the rule that Enter leads to the numbers and back, and number keys else take tools.
+TEST_F(BoringByHand, EnterLeadsToTheRadiusAndBackAndNumberKeysTakeTools) {
     click({110, 90});
-    key(Qt::Key_2);
-    QTest::keyClicks(m_window.findChild<QLineEdit*>(QStringLiteral("entry0")), QStringLiteral("2"));
-    QTest::keyClick(m_window.findChild<QLineEdit*>(QStringLiteral("entry0")), Qt::Key_Return);
+    key(Qt::Key_Return);
+    auto* field = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
+    ASSERT_TRUE(field->hasFocus());
+    QTest::keyClicks(field, QStringLiteral("22"));
+    QTest::keyClick(field, Qt::Key_Return);
     EXPECT_EQ(bores().front().radius, 22);
+    ASSERT_TRUE(m_window.plan().hasFocus());
+    key(Qt::Key_5);
+    EXPECT_EQ(bores().front().radius, 22);
+    EXPECT_EQ(m_window.plan().tool()->name(), QStringLiteral("Clamp hole"));
 }
 
 // Expected from: pencil. From the bit's 6.35 one step of 0.5 up falls on 7; an arrow moves by the rule's 1 mm.

@@ -91,14 +91,18 @@ TEST_F(FirstOnSheet, EachShapeOpensItsForm) {
     }
 }
 
-// Expected from: the sample file; it is nobody's file yet.
-TEST_F(FirstOnSheet, ASampleOpensAsNeverSaved) {
+// Expected from: the sample file; it is nobody's file yet, and nothing is lost with it.
+TEST_F(FirstOnSheet, ASampleOpensWithoutAFileAndAsksNothingUntilItIsChanged) {
     take("sample", "Crate end, hand-hold");
     EXPECT_EQ(project().title, "Crate end, hand-hold");
     EXPECT_EQ(project().lines.size(), 4u);
     EXPECT_TRUE(m_window.session().path().isEmpty());
-    EXPECT_FALSE(m_window.session().isSaved());
+    EXPECT_TRUE(m_window.session().isSaved());
     EXPECT_FALSE(first()->isVisible());
+    Project changed = project();
+    changed.title = "Mine";
+    m_window.session().change(QStringLiteral("Name"), changed);
+    EXPECT_FALSE(m_window.session().isSaved());
 }
 
 TEST_F(FirstOnSheet, TheShelfShowsTitleAndSize) {

@@ -80,15 +80,15 @@ TEST_F(LayingByHand, TypedAfterTheDragTheNumberStillGoesToThatLine) {
     EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Set line A"));
 }
 
-// Expected from: the rule that numbers go to the line just laid until Enter; then number keys take tools again.
-TEST_F(LayingByHand, DigitsTypedAfterTheDragGoToTheLineJustLaidUntilEnter) {
+// Expected from: the rule that Enter leads to the numbers of the line just laid and back, and number keys else take tools.
+TEST_F(LayingByHand, EnterLeadsToTheNumbersOfTheLineJustLaidAndBack) {
     drag({0, 90}, {400, 90});
-    EXPECT_TRUE(sentence().contains(QStringLiteral("Numbers typed now set it")));
+    EXPECT_TRUE(sentence().contains(QStringLiteral("Press Enter to type its numbers")));
     auto* field = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
     ASSERT_TRUE(m_window.plan().hasFocus());
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_1);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     ASSERT_TRUE(field->hasFocus());
-    QTest::keyClicks(field, QStringLiteral("20+3/2"));
+    QTest::keyClicks(field, QStringLiteral("120+3/2"));
     EXPECT_EQ(m_window.plan().tool()->name(), QStringLiteral("Lay a line"));
     QTest::keyClick(field, Qt::Key_Return);
     EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 121.5}));
@@ -148,10 +148,10 @@ TEST_F(LayingByHand, TabBetweenTheNumbersOfTheLineJustLaidKeepsBoth) {
     press({0, 100}, Qt::AltModifier);
     release({400, 160}, Qt::AltModifier);
     ASSERT_TRUE(std::holds_alternative<ByMarks>(placeOf("A")));
-    key(Qt::Key_1);
+    key(Qt::Key_Return);
     auto* first = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
     auto* second = m_window.findChild<QLineEdit*>(QStringLiteral("entry1"));
-    QTest::keyClicks(first, QStringLiteral("40"));
+    QTest::keyClicks(first, QStringLiteral("140"));
     QTest::keyClick(first, Qt::Key_Tab);
     ASSERT_TRUE(second->hasFocus());
     QTest::keyClicks(second, QStringLiteral("170"));
