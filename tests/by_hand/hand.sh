@@ -18,10 +18,11 @@ start() {
 
 # key KEY...: pressed one after another; say TEXT: typed.
 key() { for each in "$@"; do xdotool key --clearmodifiers "$each"; settle; done; }
-say() { xdotool type --delay 20 "$1"; settle; }
+say() { xdotool type --delay 20 -- "$1"; settle; }
 
-# click X Y; drag X Y X Y: by the left button.
+# click X Y; join X Y: the same with Shift; drag X Y X Y: by the left button.
 click() { xdotool mousemove "$1" "$2" && settle && xdotool click 1 && settle; }
+join() { xdotool mousemove "$1" "$2" && settle && xdotool keydown shift click 1 keyup shift && settle; }
 drag() {
     xdotool mousemove "$1" "$2" mousedown 1
     settle
