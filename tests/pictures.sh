@@ -14,7 +14,7 @@ ninja -C build ui_tests >/dev/null
 take() {
     mkdir -p "$folder/$1"
     KERFWALL_PICTURES="$folder/$1" KERFWALL_PICTURE_SIZE="$2" QT_SCALE_FACTOR="$3" QT_QPA_PLATFORM=offscreen \
-        build/bin/ui_tests --gtest_brief=1 --gtest_filter='Each/StatesOfTheSheet.*' 2>&1 | grep -v 'propagateSizeHints' || true
+        build/bin/ui_tests --gtest_brief=1 --gtest_filter='Each/StatesOf*' 2>&1 | grep -v 'propagateSizeHints' || true
 }
 take 1024x680 1024x680 1
 take 1280x720 1280x720 1

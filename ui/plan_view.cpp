@@ -18,7 +18,7 @@
 namespace kerfwall {
 namespace {
 
-constexpr double kReachPixels = 8;     // how near the pointer catches a line, a mark, an edge
+constexpr double kReachPixels = 12;    // how near the pointer catches a thing: targets of 24 pixels, WCAG 2.2, 2.5.8
 
 }  // namespace
 
@@ -143,6 +143,7 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     if (!m_tool) return QWidget::keyPressEvent(event);
     if (event->key() == Qt::Key_Escape) {
         m_keyPoint.reset();
+        if (!m_tool->isBusy()) Q_EMIT escaped();
         return m_tool->cancel();
     }
     if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {

@@ -178,5 +178,39 @@ TEST_F(ChangingByHand, PanelKerfDepthAndToolsAreFilledInOnTheSheet) {
     EXPECT_EQ(m_window.session().solved().bitRadius, 9.5);
 }
 
+TEST_F(ChangingByHand, PanelUseBenchWorkpieceAndBoreAreUndoneAndDoneAgain) {
+    layRectangle();
+    m_window.chooseTool(MainWindow::WasteAt);
+    click({200, 118});
+    m_window.chooseTool(MainWindow::BoreAt);
+    std::vector<Project> states{project()};
+    const auto changed = [&] {
+        EXPECT_NE(project(), states.back());
+        states.push_back(project());
+    };
+    click({111, 91});
+    changed();
+    key(Qt::Key_F6);
+    type("panelWidth", "500");
+    changed();
+    key(Qt::Key_F7);
+    type("trimDiameter", "12");
+    changed();
+    key(Qt::Key_F7, Qt::ShiftModifier);
+    type("cornerDrill", "7");
+    changed();
+    key(Qt::Key_F8, Qt::ShiftModifier);
+    type("workWidth", "160");
+    changed();
+    for (std::size_t i = states.size() - 1; i-- > 0;) {
+        key(Qt::Key_Z, Qt::ControlModifier);
+        EXPECT_EQ(project(), states[i]) << i;
+    }
+    for (std::size_t i = 1; i < states.size(); ++i) {
+        key(Qt::Key_Y, Qt::ControlModifier);
+        EXPECT_EQ(project(), states[i]) << i;
+    }
+}
+
 }  // namespace
 }  // namespace kerfwall

@@ -99,5 +99,49 @@ TEST_F(ClipboardByHand, TheTextAloneIsEnoughAndOtherTextIsToldOff) {
     EXPECT_TRUE(m_window.notice().sentence().contains(QStringLiteral("can't be pasted")));
 }
 
+TEST_F(ClipboardByHand, ALineIsCutAndPasted) {
+    click({30, 90});
+    key(Qt::Key_X, Qt::ControlModifier);
+    EXPECT_EQ(project().lines.size(), 3U);
+    pasteKey(m_window.plan());
+    EXPECT_EQ(placeOf("E"), up(90));
+}
+
+TEST_F(ClipboardByHand, AHoleAndAFenceAreCutAndPasted) {
+    const Project before = project();
+    pick({{}, {}, {0}, {0}, false});
+    key(Qt::Key_X, Qt::ControlModifier);
+    EXPECT_TRUE(project().clampHoles.empty());
+    EXPECT_TRUE(project().fences.empty());
+    pasteKey(m_window.plan());
+    ASSERT_EQ(project().clampHoles.size(), 1U);
+    EXPECT_EQ(project().clampHoles.front().at, 60);
+    EXPECT_EQ(project().fences, before.fences);
+}
+
+// Expected from: pencil. 10 to the right and up.
+TEST_F(ClipboardByHand, LinesAreDoubledBesideThemselves) {
+    click({30, 90});
+    key(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(placeOf("E"), up(100));
+    pick({{"B", "C"}, {}, {}, {}, false});
+    key(Qt::Key_D, Qt::ControlModifier);
+    EXPECT_EQ(placeOf("F"), up(156));
+    EXPECT_EQ(placeOf("G"), Place(ByOffset{Edge::Left, 120}));
+    EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Double 2 lines"));
+}
+
+// Expected from: pencil. The window is 56 high: steps of 10 clear it at 60, where no waste lies yet.
+TEST_F(ClipboardByHand, ACutoutIsDoubledBesideItself) {
+    pick(onlyCutout("window"));
+    key(Qt::Key_D, Qt::ControlModifier);
+    ASSERT_EQ(project().cutouts.size(), 2U);
+    EXPECT_EQ(project().lines.size(), 8U);
+    EXPECT_EQ(project().lines[4].place, up(150));
+    EXPECT_EQ(picked().cutouts, std::vector{project().cutouts.back().id});
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(project().cutouts.size(), 1U);
+}
+
 }  // namespace
 }  // namespace kerfwall

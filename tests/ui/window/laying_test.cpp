@@ -229,5 +229,28 @@ TEST_F(LayingByHand, TheKeyboardAloneLaysALine) {
     EXPECT_EQ(placeOf("A"), Place(ByOffset{Edge::Bottom, 125}));
 }
 
+// Expected from: pencil. The base's choice goes bottom, left, top, right, then the lines.
+TEST_F(LayingByHand, ALineIsTypedFromAnotherLine) {
+    drag({0, 90}, {400, 90});
+    key(Qt::Key_Escape);
+    auto* from = m_window.findChild<QComboBox*>(QStringLiteral("choice0"));
+    ASSERT_TRUE(from->isVisible());
+    from->setFocus();
+    for (int i = 0; i < 4; ++i) QTest::keyClick(from, Qt::Key_Down);
+    type("entry1", "56");
+    EXPECT_EQ(placeOf("B"), Place(ByOffset{LineId("A"), 56}));
+}
+
+TEST_F(LayingByHand, AnAngleIsTypedAlone) {
+    auto* distanceField = m_window.findChild<QLineEdit*>(QStringLiteral("entry1"));
+    distanceField->setFocus();
+    QTest::keyClicks(distanceField, QStringLiteral("100"));
+    type("entry2", "2.5");
+    ASSERT_TRUE(std::holds_alternative<ByAngle>(placeOf("A")));
+    EXPECT_EQ(std::get<ByAngle>(placeOf("A")).angle, 2.5);
+    const auto& run = m_window.session().solved().lines.front();
+    EXPECT_NEAR((run.to.y - run.from.y) / (run.to.x - run.from.x), 0.0436609, 1e-7);
+}
+
 }  // namespace
 }  // namespace kerfwall

@@ -130,5 +130,62 @@ TEST_F(MovingByHand, EscapeLeavesTypedNumbers) {
     EXPECT_FALSE(sentence().contains(QStringLiteral("Type how far")));
 }
 
+// Expected from: pencil. The left end stays where it is; the right one goes 10 up.
+TEST_F(MovingByHand, ALinesEndIsDraggedAndTheLineTurns) {
+    m_window.chooseTool(MainWindow::LayAt);
+    press({0, 170}, Qt::AltModifier);
+    release({400, 200}, Qt::AltModifier);
+    m_window.chooseTool(MainWindow::PickAt);
+    ASSERT_TRUE(std::holds_alternative<ByMarks>(placeOf("E")));
+    const ByMarks before = std::get<ByMarks>(placeOf("E"));
+    click({30, 172.25});
+    ASSERT_EQ(picked(), onlyLine("E"));
+    drag({400, 200}, {400, 210});
+    EXPECT_EQ(placeOf("E"), Place(ByMarks{before.a, {Edge::Right, 210}}));
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(placeOf("E"), Place(before));
+    key(Qt::Key_Y, Qt::ControlModifier);
+    EXPECT_EQ(placeOf("E"), Place(ByMarks{before.a, {Edge::Right, 210}}));
+}
+
+TEST_F(MovingByHand, ALinesEndsAreTyped) {
+    m_window.chooseTool(MainWindow::LayAt);
+    press({0, 170}, Qt::AltModifier);
+    release({400, 200}, Qt::AltModifier);
+    m_window.chooseTool(MainWindow::PickAt);
+    click({30, 172.25});
+    type("entry0", "75");
+    type("entry1", "215.5");
+    EXPECT_EQ(placeOf("E"), Place(ByMarks{{Edge::Left, 75}, {Edge::Right, 215.5}}));
+}
+
+TEST_F(MovingByHand, SeveralLinesAreMovedByNumbers) {
+    pick({{"A", "C"}, {}, {}, {}, false});
+    key(Qt::Key_M, Qt::ControlModifier);
+    fill("entry0", "5");
+    fill("entry1", "-2.5");
+    enter();
+    EXPECT_EQ(placeOf("A"), up(87.5));
+    EXPECT_EQ(placeOf("C"), across(115));
+}
+
+// One step each, taken back in turn by keys and done again.
+TEST_F(MovingByHand, EachKindIsUndoneAndDoneAgain) {
+    std::vector<Project> states{project()};
+    for (const Picked& thing : {onlyLine("A"), Picked{{"A", "B"}, {}, {}, {}, false}, onlyHole(0), onlyFence(0), onlyCutout("window")}) {
+        pick(thing);
+        key(Qt::Key_Right);
+        key(Qt::Key_Up);
+        states.push_back(project());
+    }
+    for (std::size_t i = states.size() - 1; i > 0; --i) {
+        while (project() != states[i - 1] && !m_window.session().undoName().isEmpty()) key(Qt::Key_Z, Qt::ControlModifier);
+        EXPECT_EQ(project(), states[i - 1]) << i;
+    }
+    EXPECT_TRUE(m_window.session().undoName().isEmpty());
+    while (!m_window.session().redoName().isEmpty()) key(Qt::Key_Y, Qt::ControlModifier);
+    EXPECT_EQ(project(), states.back());
+}
+
 }  // namespace
 }  // namespace kerfwall

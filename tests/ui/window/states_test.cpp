@@ -1,15 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Every state of the sheet, reached by hand in light and dark, in millimetres and inches, at the smallest window. No
-// text may be cut off in any. With KERFWALL_PICTURES=<folder> each leaves its picture there (tests/pictures.sh), at the
-// size KERFWALL_PICTURE_SIZE=<width>x<height>.
-#include <QAbstractButton>
-#include <QComboBox>
-#include <QMenu>
-#include <QMenuBar>
-#include <QPainter>
-
-#include "tests/ui/window/hand_on_sheet.h"
-#include "ui/card_row.h"
+// Every state of the sheet while a template is drawn, reached by hand: no text may be cut off in any.
+#include "tests/ui/window/states_on_sheet.h"
 #include "ui/notice_bar.h"
 
 namespace kerfwall {
@@ -22,35 +13,7 @@ struct State {
     void (StatesOfTheSheet::*reach)();
 };
 
-class StatesOfTheSheet : public HandOnSheet, public testing::WithParamInterface<State> {
-protected:
-    void SetUp() override {
-        HandOnSheet::SetUp();
-        const QStringList size = qEnvironmentVariable("KERFWALL_PICTURE_SIZE", QStringLiteral("1024x680")).split(QLatin1Char('x'));
-        m_window.resize(size.value(0).toInt(), size.value(1).toInt());
-    }
-    void TearDown() override { wear(*qApp, Look::Light); }
-
-    void openSample(const char* name) {
-        m_window.openFile(QStringLiteral(KERFWALL_SAMPLES "/") + QString::fromLatin1(name));
-    }
-    void layWindow() {
-        layRectangle();
-        m_window.chooseTool(MainWindow::WasteAt);
-        click({200, 118});
-        ASSERT_EQ(project().cutouts.size(), 1U);
-    }
-    CardRow* rowWith(const char* word) {
-        for (CardRow* row : m_window.findChildren<CardRow*>()) {
-            if (row->isVisible() && row->accessibleName().contains(QString::fromLatin1(word))) return row;
-        }
-        return nullptr;
-    }
-    void openMenu(int index) {
-        auto* bar = m_window.findChild<QMenuBar*>();
-        bar->setActiveAction(bar->actions().at(index));
-    }
-
+class StatesOfTheSheet : public PicturedStates, public testing::WithParamInterface<State> {
 public:
     void emptySheet() {}
     void panelForm() { key(Qt::Key_F6); }
@@ -257,48 +220,9 @@ constexpr State kStates[] = {
 
 void PrintTo(const State& state, std::ostream* out) { *out << state.name; }
 
-bool isCutOff(const QWidget& widget) {
-    const QSize needed = widget.hasHeightForWidth() ? QSize(0, widget.heightForWidth(widget.width())) : widget.minimumSizeHint();
-    return widget.width() < needed.width() || widget.height() < needed.height();
-}
-
-/// The first words on the sheet that have not the room they need; "" for none.
-QString cutOffWords(const QWidget& window) {
-    for (const QWidget* widget : window.findChildren<QWidget*>()) {
-        const auto* label = qobject_cast<const QLabel*>(widget);
-        const auto* button = qobject_cast<const QAbstractButton*>(widget);
-        if ((label || button) && widget->isVisible() && isCutOff(*widget)) return label ? label->text() : button->text();
-    }
-    return {};
-}
-
-void takePicture(MainWindow& window, const std::string& name) {
-    const QString folder = qEnvironmentVariable("KERFWALL_PICTURES");
-    if (folder.isEmpty()) return;
-    QPixmap picture = window.grab();
-    if (QWidget* menu = QApplication::activePopupWidget()) {
-        QPainter painter(&picture);
-        painter.drawPixmap(window.mapFromGlobal(menu->pos()), menu->grab());
-    }
-    ASSERT_TRUE(picture.save(QStringLiteral("%1/%2.png").arg(folder, QString::fromStdString(name))));
-}
-
 TEST_P(StatesOfTheSheet, ShowsWholeTexts) {
     (this->*GetParam().reach)();
-    for (const Look look : {Look::Light, Look::Dark}) {
-        m_window.setLook(look);
-        for (const bool inches : {false, true}) {
-            Session& session = m_window.session();
-            if (!session.isInHand() && (session.project().units == Units::Inches) != inches) {
-                QTest::mouseClick(m_window.findChild<QAbstractButton*>(QStringLiteral("units")), Qt::LeftButton);
-            }
-            QTest::qWait(30);
-            const std::string name = std::string(GetParam().name) + (look == Look::Dark ? "_dark" : "_light") + (inches ? "_inch" : "_mm");
-            EXPECT_TRUE(QTest::qWaitFor([this] { return cutOffWords(m_window).isEmpty(); }))
-                << name << ": \"" << cutOffWords(m_window).toStdString() << '"';
-            takePicture(m_window, name);
-        }
-    }
+    expectWholeTexts(GetParam().name);
 }
 
 INSTANTIATE_TEST_SUITE_P(Each, StatesOfTheSheet, testing::ValuesIn(kStates),

@@ -153,6 +153,17 @@ TEST_F(CopyingByHand, ACutoutIsCopiedWithItsWalls) {
     EXPECT_NEAR(m_window.session().solved().cutouts.back().drawnArea, 180 * 56, 1e-6);
 }
 
+TEST_F(CopyingByHand, AHoleAndAFenceAreCopiedAtADistance) {
+    pick({{}, {}, {0}, {0}, false});
+    key(Qt::Key_K, Qt::ControlModifier);
+    fill("entry0", "-30");
+    enter();
+    ASSERT_EQ(project().clampHoles.size(), 2U);
+    EXPECT_EQ(project().clampHoles.back().at, 30);
+    ASSERT_EQ(project().fences.size(), 2U);
+    EXPECT_EQ(project().fences.back().from, 280);
+}
+
 TEST_F(CopyingByHand, SeveralThingsAreCopiedTogether) {
     pick({{"C", "D"}, {}, {0}, {0}, false});
     key(Qt::Key_K, Qt::ControlModifier);
