@@ -8,7 +8,8 @@ settle() { sleep "${KERFWALL_HAND_PAUSE:-0.25}"; }
 # start: the program on an empty sheet, from settings of its own, its window in front.
 start() {
     XDG_CONFIG_HOME=$(mktemp -d)
-    export XDG_CONFIG_HOME
+    XDG_RUNTIME_DIR=$XDG_CONFIG_HOME
+    export XDG_CONFIG_HOME XDG_RUNTIME_DIR
     "$program" &
     program_pid=$!
     window=$(xdotool search --sync --onlyvisible --name 'Kerfwall$')
@@ -77,4 +78,5 @@ wait_for() {
 leave() {
     key ctrl+q
     wait "$program_pid"
+    rm -rf "$XDG_CONFIG_HOME"
 }

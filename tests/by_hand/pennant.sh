@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# A swallow-tailed pennant drawn by hand: each line is dragged as the eye has it, then its numbers are typed. Its tail's
-# lines are cut by the rail saw and stopped; three faces become one waste.
+# A swallow-tailed pennant drawn by hand: each line is dragged as the eye has it, then Enter leads to its numbers. The
+# tail's lines are cut by the rail saw and stopped; three faces become one waste.
 
 key F6 Tab
 say 500
@@ -15,12 +15,15 @@ key Return Escape
 
 key 2
 drag 325 350 741 350
+key Return
 say 90
 key Return
 drag 325 220 741 220
+key Return
 say 210
 key Return
 drag 450 413 450 163
+key Return
 say 110
 key Return
 picture pennant_offsets
