@@ -24,6 +24,7 @@ constexpr int kOfferWidth = 196;  // pixels of text
 FirstSheet::FirstSheet(QWidget* parent) : QFrame(parent) {
     setObjectName(QStringLiteral("firstSheet"));
     setAccessibleName(tr("Begin a template"));
+    setAttribute(Qt::WA_NoMousePropagation);  // a click beside the offers is not one on the plan, which it covers
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 0, 0);
     auto* scroll = new QScrollArea(this);

@@ -8,7 +8,8 @@ settle() { sleep "${KERFWALL_HAND_PAUSE:-0.25}"; }
 # start: the program on an empty sheet, from settings of its own, its window in front.
 start() {
     XDG_CONFIG_HOME=$(mktemp -d)
-    export XDG_CONFIG_HOME
+    XDG_RUNTIME_DIR=$XDG_CONFIG_HOME
+    export XDG_CONFIG_HOME XDG_RUNTIME_DIR
     "$program" &
     program_pid=$!
     window=$(xdotool search --sync --onlyvisible --name 'Kerfwall$')
@@ -18,10 +19,11 @@ start() {
 
 # key KEY...: pressed one after another; say TEXT: typed.
 key() { for each in "$@"; do xdotool key --clearmodifiers "$each"; settle; done; }
-say() { xdotool type --delay 20 "$1"; settle; }
+say() { xdotool type --delay 20 -- "$1"; settle; }
 
-# click X Y; drag X Y X Y: by the left button.
+# click X Y; join X Y: the same with Shift; drag X Y X Y: by the left button.
 click() { xdotool mousemove "$1" "$2" && settle && xdotool click 1 && settle; }
+join() { xdotool mousemove "$1" "$2" && settle && xdotool keydown shift click 1 keyup shift && settle; }
 drag() {
     xdotool mousemove "$1" "$2" mousedown 1
     settle
@@ -76,4 +78,5 @@ wait_for() {
 leave() {
     key ctrl+q
     wait "$program_pid"
+    rm -rf "$XDG_CONFIG_HOME"
 }

@@ -23,7 +23,8 @@ screen_pid=$!
 DISPLAY=:$number
 export DISPLAY
 manager_pid=
-trap 'kill $manager_pid $screen_pid 2>/dev/null || true' EXIT
+program_pid=
+trap 'kill $program_pid $manager_pid $screen_pid 2>/dev/null || true' EXIT
 sleep 1
 openbox >/dev/null 2>&1 &
 manager_pid=$!

@@ -79,6 +79,13 @@ TEST_F(FirstOnSheet, ThePanelThatLiesHereWillDo) {
     EXPECT_TRUE(m_window.session().isSaved());
 }
 
+TEST_F(FirstOnSheet, AClickBesideTheOffersIsNoneOnThePlan) {
+    auto* page = first()->findChild<QWidget*>(QStringLiteral("firstPage"));
+    QTest::mouseClick(page, Qt::LeftButton, Qt::NoModifier, QPoint(page->width() - 4, page->height() - 4));
+    EXPECT_TRUE(first()->isVisible());
+    EXPECT_FALSE(m_window.session().isInHand());
+}
+
 TEST_F(FirstOnSheet, EachShapeOpensItsForm) {
     const std::pair<const char*, const char*> shapes[] = {
         {"beginWanted", "wantedWidth"}, {"beginShape1", "wantedSpan"}, {"beginShape2", "wantedCorners"}};
