@@ -14,7 +14,7 @@
 namespace kerfwall {
 namespace {
 
-constexpr double kReachMore = 2;     // a corner is a small mark: it is caught from twice the usual reach
+constexpr double kReachMore = 1.5;     // a corner is a small mark: it is caught from further than a line
 constexpr double kStep = 0.5;        // mm of radius
 constexpr double kInchStep = kMillimetresPerInch / 32;
 constexpr double kHold = 0.75;       // mm of radius within which a bore at hand holds on
@@ -85,7 +85,7 @@ void BoreTool::press(const Hand& hand) {
 
 void BoreTool::move(const Hand& hand) {
     m_at = hand.at;
-    if (m_pressed && !m_dragging && distance(hand.at, m_grabbed) >= hand.reach / 2) {
+    if (m_pressed && !m_dragging && distance(hand.at, m_grabbed) >= hand.still()) {
         m_dragging = true;
         m_session.begin(stepName());
     }

@@ -2,10 +2,10 @@
 #include "ui/card_row.h"
 
 #include <QKeyEvent>
-#include <QLabel>
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include "ui/card_text.h"
 #include "ui/screen_painting.h"
 
 namespace kerfwall {
@@ -15,7 +15,7 @@ constexpr int kSignRoom = 38;  // pixels left of the words
 
 }  // namespace
 
-CardRow::CardRow(QWidget* parent) : QFrame(parent), m_heading(new QLabel(this)), m_sentence(new QLabel(this)) {
+CardRow::CardRow(QWidget* parent) : QFrame(parent), m_heading(new CardText(this)), m_sentence(new CardText(this)) {
     setFocusPolicy(Qt::TabFocus);
     setCursor(Qt::PointingHandCursor);
     auto* column = new QVBoxLayout(this);
@@ -23,10 +23,6 @@ CardRow::CardRow(QWidget* parent) : QFrame(parent), m_heading(new QLabel(this)),
     column->setSpacing(2);
     column->addWidget(m_heading);
     column->addWidget(m_sentence);
-    m_heading->setWordWrap(true);
-    m_sentence->setWordWrap(true);
-    m_heading->setAttribute(Qt::WA_TransparentForMouseEvents);
-    m_sentence->setAttribute(Qt::WA_TransparentForMouseEvents);
 }
 
 void CardRow::show(const Text& text) {
@@ -46,20 +42,13 @@ void CardRow::show(const Text& text) {
 
 void CardRow::dress() {
     const bool grave = m_text.kind == Kind::Stop || m_text.kind == Kind::Care;
-    QFont font = this->font();
-    font.setBold(grave);
-    m_heading->setFont(font);
-    const auto colour = [](QLabel* label, const QColor& ink) {
-        QPalette palette = label->palette();
-        palette.setColor(QPalette::WindowText, ink);
-        label->setPalette(palette);
-    };
+    m_heading->setBold(grave);
     const bool isSize = m_text.kind == Kind::Size;
-    colour(m_heading, m_text.kind == Kind::Stop   ? colours().stop
+    m_heading->setInk(m_text.kind == Kind::Stop   ? colours().stop
                       : m_text.kind == Kind::Care ? colours().care
                       : isSize                    ? colours().faint
                                                   : colours().ink);
-    colour(m_sentence, grave ? colours().ink : colours().faint);
+    m_sentence->setInk(grave ? colours().ink : colours().faint);
     update();
 }
 

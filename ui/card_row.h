@@ -4,9 +4,9 @@
 #include <QFrame>
 #include <QString>
 
-class QLabel;
-
 namespace kerfwall {
+
+class CardText;
 
 /// One row of the job card: a mark, a heading, a sentence under it. It can be clicked and reached by keyboard.
 class CardRow : public QFrame {
@@ -46,8 +46,8 @@ private:
 
     Text m_text;
     bool m_chosen = false;
-    QLabel* m_heading;
-    QLabel* m_sentence;
+    CardText* m_heading;
+    CardText* m_sentence;
 };
 
 }  // namespace kerfwall

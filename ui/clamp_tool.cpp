@@ -16,7 +16,7 @@
 namespace kerfwall {
 namespace {
 
-constexpr double kEdgeReach = 4;  // times the usual reach: an edge is easy to mean
+constexpr double kEdgeReach = 3;  // times the usual reach: an edge is easy to mean
 constexpr double kStep = 1;       // mm of depth
 constexpr double kInchStep = kMillimetresPerInch / 16;
 
@@ -86,7 +86,7 @@ void ClampTool::carry(const Hand& hand) {
 void ClampTool::move(const Hand& hand) {
     m_at = hand.at;
     if (m_doing == Doing::Placing) return place(hand);
-    if (m_doing == Doing::Holding && distance(hand.at, m_grabbed) >= hand.reach / 2) {
+    if (m_doing == Doing::Holding && distance(hand.at, m_grabbed) >= hand.still()) {
         m_doing = Doing::Carrying;
         m_session.begin(m_grip == HoleGrip::Point ? tr("Drill the clamp hole deeper or shallower") : tr("Move the clamp hole"));
     }

@@ -14,7 +14,7 @@
 namespace kerfwall {
 namespace {
 
-constexpr double kEdgeReach = 4;  // times the usual reach: an edge is easy to mean
+constexpr double kEdgeReach = 3;  // times the usual reach: an edge is easy to mean
 constexpr double kStep = 1;       // mm of length
 constexpr double kInchStep = kMillimetresPerInch / 16;
 
@@ -83,7 +83,7 @@ void FenceTool::carry(const Hand& hand) {
 void FenceTool::move(const Hand& hand) {
     m_hand = hand;
     m_away = false;
-    m_dragged = m_dragged || distance(hand.at, m_grabbed) >= hand.reach / 2;
+    m_dragged = m_dragged || distance(hand.at, m_grabbed) >= hand.still();
     if (m_doing == Doing::Placing) return place();
     if (m_doing == Doing::Holding && m_dragged) {
         m_doing = Doing::Carrying;

@@ -12,6 +12,12 @@
 #include "ui/session.h"
 
 namespace kerfwall {
+namespace {
+
+constexpr double kHoldReach = 2.0 / 3;  // of the reach for a click: a line in hand lets go of a mark sooner
+
+}  // namespace
+
 
 void LayingTool::press(const Hand& hand) {
     if (m_laying) return;  // the second click: its release lays the line
@@ -31,7 +37,7 @@ void LayingTool::press(const Hand& hand) {
 void LayingTool::move(const Hand& hand) {
     if (!m_laying) return;
     m_wish.end = hand.at;
-    m_wish.reach = hand.reach;
+    m_wish.reach = kHoldReach * hand.reach;
     m_wish.step = hand.step;
     m_wish.snap = hand.snap;
     follow();
@@ -59,7 +65,7 @@ void LayingTool::follow() {
 void LayingTool::release(const Hand& hand) {
     if (!m_laying) return;
     move(hand);
-    const bool clicked = distance(m_wish.start, hand.at) < hand.reach / 2;
+    const bool clicked = distance(m_wish.start, hand.at) < hand.still();
     if (clicked && !m_waiting) {
         m_waiting = true;
         Q_EMIT updated();

@@ -84,7 +84,7 @@ void PickTool::hover(const Hand& hand) {
 }
 
 void PickTool::stretchBand(const Hand& hand) {
-    if (!m_band && distance(hand.at, m_grabbed) < hand.reach / 2) return;
+    if (!m_band && distance(hand.at, m_grabbed) < hand.still()) return;
     m_band = hand.at;
     const Picked inside = thingsInBand(m_session.project(), m_session.solved(), m_grabbed, hand.at);
     m_selection.pick(m_adds ? with(m_pickedBefore, inside) : inside);
@@ -95,7 +95,7 @@ void PickTool::move(const Hand& hand) {
     if (m_deed) return;
     if (!m_pressed) return hover(hand);
     if (m_held.isEmpty()) return stretchBand(hand);
-    if (!m_moving && (m_selection.isEmpty() || distance(hand.at, m_grabbed) < hand.reach / 2)) return;
+    if (!m_moving && (m_selection.isEmpty() || distance(hand.at, m_grabbed) < hand.still())) return;
     if (!m_moving) {
         m_moving = true;
         m_session.begin(moveName());

@@ -18,7 +18,7 @@
 namespace kerfwall {
 namespace {
 
-constexpr double kReachPixels = 8;     // how near the pointer catches a line, a mark, an edge
+constexpr double kReachPixels = 12;    // how near the pointer catches a thing: targets of 24 pixels, WCAG 2.2, 2.5.8
 
 }  // namespace
 

@@ -21,6 +21,9 @@ struct Hand {
     double step = 1;   ///< mm, or the smallest mark of an inch rule in mm
     bool snap = true;
     bool adds = false;  ///< Shift: to what is picked
+
+    /// mm: a press that stays within is a click, not a drag.
+    double still() const { return reach / 3; }
 };
 
 /// What a tool has in hand, to be drawn over the plan.

@@ -20,6 +20,7 @@
 #include "ui/look.h"
 #include "ui/main_window.h"
 #include "ui/plan_view.h"
+#include "ui/selection.h"
 
 namespace kerfwall {
 namespace {
@@ -65,10 +66,18 @@ void run(const std::string& name, const Project& project, double period, QSize s
     window.chooseTool(MainWindow::PickAt);
     static_cast<void>(QTest::qWaitForWindowActive(&window));
     PlanView& plan = window.plan();
-    const SolvedLine& line = window.session().solved().lines.front();
+    const SolvedLine line = window.session().solved().lines.front();
     const Point across = unit(leftOf(line.to - line.from));
-    const Point grabbed = line.from + 0.37 * (line.to - line.from);
-    const auto pixel = [&](double shift) { return plan.viewScale().toScreen(grabbed + (shift / plan.viewScale().perMm) * across); };
+    // A place where the hand catches this line: no other crosses there, no sign and no size lies over it.
+    QPointF grabbed;
+    for (double share = 0.03; share < 1; share += 0.02) {
+        grabbed = plan.viewScale().toScreen(line.from + share * (line.to - line.from));
+        sendMouse(plan, QEvent::MouseButtonPress, grabbed);
+        sendMouse(plan, QEvent::MouseButtonRelease, grabbed);
+        if (window.selection().line() == line.id) break;
+    }
+    const QPointF sideways(across.x, -across.y);
+    const auto pixel = [&](double shift) { return grabbed + shift * sideways; };
     std::size_t shown = 0;
     QObject::connect(&window.session(), &Session::changed, &window, [&shown] { ++shown; });
     sendMouse(plan, QEvent::MouseButtonPress, pixel(0));

@@ -126,5 +126,26 @@ TEST_F(TargetsOnTheSheet, AreLargeEnoughInMenusAndForms) {
     }
 }
 
+// Expected from: WCAG 2.2, 2.5.8. What lies on the plan is caught within 12 pixels all round.
+TEST_F(TargetsOnTheSheet, AreLargeEnoughOnThePlan) {
+    layRectangle();
+    m_window.chooseTool(MainWindow::WasteAt);
+    click({200, 118});
+    Project next = project();
+    next.clampHoles.push_back({"h", Edge::Right, 60, 10, 60, {}, {}});
+    m_window.session().change(QStringLiteral("Add"), next);
+    m_window.chooseTool(MainWindow::PickAt);
+    const double within = (kSmallestTarget / 2 - 1) / m_window.plan().viewScale().perMm;  // mm
+    click({60, 90 + within});
+    EXPECT_EQ(m_window.selection().line(), "A");
+    click({60, 90 - within});
+    EXPECT_EQ(m_window.selection().line(), "A");
+    click({400 + within, 60});
+    EXPECT_EQ(m_window.selection().hole(), std::optional<std::size_t>(0));
+    m_window.chooseTool(MainWindow::BoreAt);
+    click({110 + within, 90 + within});
+    EXPECT_EQ(project().cutouts.front().corners.size(), 1U);
+}
+
 }  // namespace
 }  // namespace kerfwall

@@ -10,6 +10,7 @@
 
 #include "tests/ui/window/hand_on_sheet.h"
 #include "ui/card_row.h"
+#include "ui/card_text.h"
 
 namespace kerfwall {
 
@@ -31,9 +32,11 @@ inline QString cutOffWords(const QWidget& window) {
     for (const QWidget* widget : window.findChildren<QWidget*>()) {
         const auto* label = qobject_cast<const QLabel*>(widget);
         const auto* button = qobject_cast<const QAbstractButton*>(widget);
-        if ((label || button) && widget->isVisible() && isCutOff(*widget)) return label ? label->text() : button->text();
+        const auto* text = qobject_cast<const CardText*>(widget);
         const auto* box = qobject_cast<const QComboBox*>(widget);
         if (box && box->isVisible() && isChoiceCutOff(*box)) return box->currentText();
+        if (!(label || button || text) || !widget->isVisible() || !isCutOff(*widget)) continue;
+        return label ? label->text() : button ? button->text() : text->text();
     }
     return {};
 }
@@ -85,7 +88,8 @@ protected:
             for (const bool inches : {false, true}) {
                 Session& session = m_window.session();
                 const bool isOther = (session.project().units == Units::Inches) != inches;
-                if (isOther && session.isInHand()) continue;
+                // Other units would end what is in hand, and put an open size away.
+                if (isOther && (session.isInHand() || m_window.findChild<QWidget*>(QStringLiteral("sizeField"))->isVisible())) continue;
                 if (isOther) m_window.findChild<QAbstractButton*>(QStringLiteral("units"))->click();
                 QTest::qWait(30);
                 const std::string name = state + (look == Look::Dark ? "_dark" : "_light") + (inches ? "_inch" : "_mm");
