@@ -24,6 +24,7 @@ public:
     void leave() override;
     void cancel() override;
     bool isBusy() const override { return m_chosen.has_value(); }
+    bool takesNumbers() const override { return m_dragging; }
     EntryState entry() const override;
     void typed(int field, std::optional<double> value) override;
     void entered() override;

@@ -58,6 +58,15 @@ QString sawText(const Project& project, const WorkStep& step) {
     return sawKindText(saw->kind);
 }
 
+/// A sled stands between table and panel: the blade's height above both, lest one is taken for the other.
+QString bladeText(const Project& project, const WorkStep& step) {
+    const double up = *step.setting.bladeHeight;
+    const Saw* saw = findSaw(benchOf(project), step.saw);
+    const QString above = sizeFor(up, project.units);
+    if (!saw || saw->kind != SawKind::CrosscutSled) return text("blade %1 up").arg(above);
+    return text("blade %1 above the table, %2 above the sled").arg(above, sizeFor(up - saw->base, project.units));
+}
+
 /// "Rip fence 101.85, blade 6 up": what is set, in the order it is set.
 QString settingText(const Project& project, const WorkStep& step) {
     const Setting& set = step.setting;
@@ -69,7 +78,7 @@ QString settingText(const Project& project, const WorkStep& step) {
     if (set.angle && *set.angle != 0) parts << text("turned %1").arg(angleFor(*set.angle));
     if (set.wedge) parts << text("wedge %1 over %2").arg(size(set.wedge->rise), size(set.wedge->length));
     if (set.stop) parts << text("stop %1").arg(size(*set.stop));
-    if (set.bladeHeight) parts << text("blade %1 up").arg(size(*set.bladeHeight));
+    if (set.bladeHeight) parts << bladeText(project, step);
     if (set.depth) parts << text("depth %1").arg(size(*set.depth));
     return parts.join(QStringLiteral(", "));
 }

@@ -35,7 +35,11 @@ JobCard::JobCard(Session& session, QWidget* parent) : QScrollArea(parent), m_ses
         orderKeys();
         showOpened();
     });
-    connect(m_opened, &OpenedFinding::applied, this, &JobCard::closeOpened);
+    connect(m_opened, &OpenedFinding::applied, this, [this] {
+        closeOpened();
+        Q_EMIT pointed({}, std::nullopt);  // what was to mind there is mended
+    });
+    connect(&m_session, &Session::opened, this, &JobCard::closeOpened);
     m_soon.setSingleShot(true);
     m_soon.setInterval(0);
     connect(&m_soon, &QTimer::timeout, this, &JobCard::refresh);

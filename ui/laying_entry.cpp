@@ -30,10 +30,6 @@ QString LayingTool::refusal(NoLine why) const {
 
 bool LayingTool::isLastThere() const { return !m_last.empty() && findLine(m_session.project(), m_last); }
 
-bool LayingTool::takesNumbers() const {
-    return m_laying || (isLastThere() && !lineFields(m_session.project(), m_last).empty());
-}
-
 EntryState LayingTool::entry() const {
     if (m_laying) return layingEntry();
     return isLastThere() ? lastEntry() : typingEntry();
@@ -72,9 +68,8 @@ EntryState LayingTool::lastEntry() const {
         state.sentence = trouble;
         return state;
     }
-    state.sentence = takesNumbers()
-                         ? tr("Line %1 is laid. Numbers typed now set it; Enter or Esc: it is done, and number keys take tools. Or drag the next line.").arg(id)
-                         : tr("Line %1 is laid. Drag the next line.").arg(id);
+    state.sentence = state.fields.empty() ? tr("Line %1 is laid. Drag the next line.").arg(id)
+                                          : tr("Line %1 is laid. Press Enter to type its numbers, or drag the next line.").arg(id);
     return state;
 }
 

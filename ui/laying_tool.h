@@ -22,7 +22,6 @@ public:
     void release(const Hand& hand) override;
     void cancel() override;
     bool isBusy() const override { return m_laying; }
-    bool takesNumbers() const override;
     EntryState entry() const override;
     void typed(int field, std::optional<double> value) override;
     void chose(int field, int option) override;

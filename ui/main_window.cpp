@@ -129,6 +129,7 @@ void MainWindow::connectHand() {
         if (m_pick->hasDeed()) m_pick->entered();
         else m_entry->focusFirstField();
     });
+    connect(m_plan, &PlanView::escaped, m_notice, &NoticeBar::close);
     connect(m_plan, &PlanView::deleteAsked, this, &MainWindow::deletePicked);
     connect(m_entry, &EntryLine::typed, this, [this](int field, std::optional<double> value) { m_tool->typed(field, value); });
     connect(m_entry, &EntryLine::chose, this, [this](int field, int option) { m_tool->chose(field, option); });
@@ -187,7 +188,10 @@ void MainWindow::connectHand() {
     connect(&m_session, &Session::told, m_notice, &NoticeBar::tell);
     connect(&m_session, &Session::opened, this, [this] {
         m_selection.clear();
-        m_tool->cancel();
+        for (Tool* tool : m_tools) {
+            tool->cancel();
+            tool->leave();
+        }
     });
     m_words.setSingleShot(true);
     m_words.setInterval(kSettleTime);

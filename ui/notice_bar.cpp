@@ -5,6 +5,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+#include <algorithm>
 
 namespace kerfwall {
 
@@ -48,6 +49,9 @@ QString NoticeBar::sentence() const { return isHidden() ? QString() : m_sentence
 
 void NoticeBar::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape && !m_buttons.empty()) return m_buttons.back()->click();
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    const auto focused = std::ranges::find_if(m_buttons, &QPushButton::hasFocus);
+    if (enter && focused != m_buttons.end()) return (*focused)->click();
     QFrame::keyPressEvent(event);
 }
 

@@ -134,6 +134,12 @@ bool PickTool::nudge(Point shift) {
     return true;
 }
 
+void PickTool::leave() {
+    if (m_under.isEmpty()) return;
+    m_under = {};
+    Q_EMIT updated();
+}
+
 void PickTool::cancel() {
     if (m_band) m_selection.pick(m_pickedBefore);
     else if (m_moving || m_session.isInHand()) m_session.abandon();

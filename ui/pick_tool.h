@@ -27,6 +27,7 @@ public:
     void release(const Hand& hand) override;
     bool nudge(Point shift) override;
     void cancel() override;
+    void leave() override;
     bool isBusy() const override { return m_deed || (m_pressed && (m_moving || m_band)); }
     EntryState entry() const override;
     void typed(int field, std::optional<double> value) override;

@@ -143,6 +143,7 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     if (!m_tool) return QWidget::keyPressEvent(event);
     if (event->key() == Qt::Key_Escape) {
         m_keyPoint.reset();
+        if (!m_tool->isBusy()) Q_EMIT escaped();
         return m_tool->cancel();
     }
     if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {

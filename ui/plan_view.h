@@ -49,6 +49,7 @@ Q_SIGNALS:
     void scaleChanged();
     void layersChanged();
     void typedOver(const QString& text);   ///< a digit typed while something is in hand
+    void escaped();                        ///< Esc with nothing in hand
     void fieldAsked();                     ///< Return: to the entry line
     void deleteAsked();
     void findingClicked(std::size_t index);  ///< its sign, with the pick tool

@@ -45,7 +45,7 @@ void Session::startNew() {
 }
 
 void Session::start(const Project& project) {
-    m_saved.reset();
+    m_saved = project;  // nothing is lost with it
     reset(project, {});
 }
 

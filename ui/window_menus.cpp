@@ -65,7 +65,7 @@ void MainWindow::makeEditMenu() {
 }
 
 void MainWindow::tellKeys() {
-    m_notice->tell(tr("1 to 8 take a tool, with Ctrl also while numbers go to a line in hand or just laid. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
+    m_notice->tell(tr("1 to 8 take a tool; while something is in hand numbers go to the entry line, and Ctrl with them takes a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
                       "+ and − make a bore, a hole's depth or a fence larger or smaller. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "

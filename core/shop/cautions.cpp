@@ -7,8 +7,9 @@ namespace kerfwall {
 
 namespace {
 
-constexpr double kPushStick = 450;      ///< least length, mm. Common practice, no source.
-constexpr double kPushStickLast = 300;  ///< of a cut, mm. Common practice, no source.
+// Common practice, no source: in mm and in whole inches.
+constexpr double kPushStick = 450, kPushStickInches = 18 * 25.4;      ///< least length
+constexpr double kPushStickLast = 300, kPushStickLastInches = 12 * 25.4;  ///< of a cut
 
 using Sentences = std::vector<std::string>;
 
@@ -31,9 +32,10 @@ Sentences tableSawCautions(const Project& project, SawKind kind) {
         "Never cut freehand.",
     };
     if (kind == SawKind::RipFence) {
-        said.push_back("Push the last " + lengthWithUnit(kPushStickLast, project.units, 0) +
+        const bool inches = project.units == Units::Inches;
+        said.push_back("Push the last " + lengthWithUnit(inches ? kPushStickLastInches : kPushStickLast, project.units, 0) +
                        " of the cut with a push stick at least " +
-                       lengthWithUnit(kPushStick, project.units, 0) + " long.");
+                       lengthWithUnit(inches ? kPushStickInches : kPushStick, project.units, 0) + " long.");
         said.push_back("The fence must not crowd the blade.");
     }
     return said;

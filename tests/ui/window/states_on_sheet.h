@@ -33,10 +33,11 @@ inline QString cutOffWords(const QWidget& window) {
         const auto* label = qobject_cast<const QLabel*>(widget);
         const auto* button = qobject_cast<const QAbstractButton*>(widget);
         const auto* text = qobject_cast<const CardText*>(widget);
+        if ((label || button || text) && widget->isVisible() && isCutOff(*widget)) {
+            return label ? label->text() : button ? button->text() : text->text();
+        }
         const auto* box = qobject_cast<const QComboBox*>(widget);
         if (box && box->isVisible() && isChoiceCutOff(*box)) return box->currentText();
-        if (!(label || button || text) || !widget->isVisible() || !isCutOff(*widget)) continue;
-        return label ? label->text() : button ? button->text() : text->text();
     }
     return {};
 }
