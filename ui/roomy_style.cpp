@@ -37,4 +37,8 @@ QSize RoomyStyle::sizeFromContents(ContentsType type, const QStyleOption* option
     }
 }
 
+int RoomyStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget, QStyleHintReturn* more) const {
+    return hint == SH_EtchDisabledText ? 0 : QProxyStyle::styleHint(hint, option, widget, more);
+}
+
 }  // namespace kerfwall

@@ -15,6 +15,8 @@ public:
 
     QSize sizeFromContents(ContentsType type, const QStyleOption* option, const QSize& size,
                            const QWidget* widget) const override;
+    /// Faint words have no second shadow: over a dark ground they could not be read.
+    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget, QStyleHintReturn* more) const override;
 };
 
 inline constexpr int kLeastTarget = 24;  ///< device-independent pixels

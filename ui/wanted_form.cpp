@@ -78,10 +78,8 @@ bool WantedForm::isOnUnknownWork() const { return m_placedOn->currentIndex() == 
 
 std::optional<WishPlace> WantedForm::place() const {
     const auto along = [](const QComboBox* from, std::optional<double> distance) -> std::optional<PlaceAlong> {
-        const auto chosen = static_cast<PlaceAlong::From>(from->currentIndex());
-        const bool isMeasured = chosen != PlaceAlong::From::Suited && chosen != PlaceAlong::From::Centred;
-        if (isMeasured && !distance) return std::nullopt;
-        return PlaceAlong{chosen, distance.value_or(0)};
+        if (isMeasured(*from) && !distance) return std::nullopt;
+        return PlaceAlong{static_cast<PlaceAlong::From>(from->currentIndex()), distance.value_or(0)};
     };
     WishPlace place;
     place.onWork = m_placedOn->currentIndex() == 1;

@@ -86,6 +86,7 @@ private:
     std::optional<Wish> wish() const;
     std::optional<Wish> legsWish() const;
     std::optional<Wish> polygonWish() const;
+    static bool isMeasured(const QComboBox& from);  ///< a distance is to be typed with it
     std::optional<WishPlace> place() const;
     bool isOnUnknownWork() const;
 

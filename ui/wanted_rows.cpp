@@ -247,6 +247,14 @@ void WantedForm::showRows() {
         each.trouble->setText(each.isUnreadable ? each.field->toolTip() : QString());
         each.trouble->setVisible(each.isShown && each.isUnreadable);
     }
+    const auto emptyMeans = [](const QComboBox* from) { return isMeasured(*from) ? tr("type how far") : tr("worked out"); };
+    row(Entry::Across).field->setPlaceholderText(emptyMeans(m_acrossFrom));
+    row(Entry::Up).field->setPlaceholderText(emptyMeans(m_upFrom));
+}
+
+bool WantedForm::isMeasured(const QComboBox& from) {
+    const auto chosen = static_cast<PlaceAlong::From>(from.currentIndex());
+    return chosen != PlaceAlong::From::Suited && chosen != PlaceAlong::From::Centred;
 }
 
 void WantedForm::focusFirst() {

@@ -216,6 +216,13 @@ std::string woodWords(const SideViewer& view, const ClampHole& hole) {
     return wood(above) + " above, " + (below > 0 ? view.text(below) : "none") + " below";
 }
 
+/// True where a line of words that begins at the panel's left side ends not far past its right one.
+bool isRoomFor(const SideViewer& view, const std::string& line) {
+    constexpr double kLetter = 0.52 * kTextHeight;  // about a letter's width
+    constexpr double kPastPanel = 12;               // mm on paper
+    return view.mm(kLetter * static_cast<double>(line.size())) <= view.length() + view.mm(kPastPanel);
+}
+
 }  // namespace
 
 void addClampHoles(SideViewer& view) {
@@ -246,8 +253,12 @@ void addHoleTexts(SideViewer& view, Point firstLine) {
     for (const Alike& group : alikeHoles(view.project)) {
         const std::vector<std::string> words{boreWords(view, group), depthWords(view, group),
                                              woodWords(view, *group.hole)};
-        if (view.isLevel()) {
-            write(words[0] + ", " + words[1] + ", " + words[2]);
+        const std::string oneLine = words[0] + ", " + words[1] + ", " + words[2];
+        if (view.isLevel() && isRoomFor(view, oneLine)) {
+            write(oneLine);
+        } else if (view.isLevel()) {
+            write(words[0] + ", " + words[1]);
+            write(words[2]);
         } else {
             for (const std::string& line : words) write(line);
         }

@@ -53,6 +53,21 @@ TEST(SideView, SaysHowMuchWoodIsLeftRoundAClampHole) {
     EXPECT_EQ(marksOf<Stroke>(drawing, Ink::Hidden).size(), 6U) << "three hidden lines a hole";
 }
 
+// Expected from: the rule that words end not far past the panel. At a scale of 1:5 some 60 letters are wider than 400 mm.
+TEST(SideView, BreaksWordsThatAPanelIsTooNarrowFor) {
+    Project project = blankPanel(400, 250, 18);
+    project.units = Units::Inches;
+    project.clampHoles.push_back({"h", Edge::Left, 100, 12, 60, {}, {}});
+    const auto at = [&](double markScale) {
+        return words(sideView(project, {}, {}, {CutDirection::Level, 118}, {.markScale = markScale}));
+    };
+    EXPECT_EQ(at(1).size(), 1U);
+    const auto broken = at(5);
+    ASSERT_EQ(broken.size(), 2U);
+    EXPECT_TRUE(broken[0].ends_with(" deep")) << broken[0];
+    EXPECT_TRUE(broken[1].ends_with("of wood above and below")) << broken[1];
+}
+
 // Expected from: pencil. 12 wide about 4 in 18 stands 2 above the face and leaves 18 - 10 = 8 below.
 TEST(SideView, SaysOfHolesOfOneDrillAtOneHeightHowDeepTheyAre) {
     Project project = blankPanel(400, 250, 18);

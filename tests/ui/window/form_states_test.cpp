@@ -122,8 +122,6 @@ public:
     void clamp() {
         benchForm();
         press("addClamp");
-        QTest::qWait(5);
-        press("clamp0");
     }
     void unfold(const char* saw) {
         benchForm();

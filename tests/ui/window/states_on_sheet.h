@@ -89,7 +89,8 @@ protected:
             for (const bool inches : {false, true}) {
                 Session& session = m_window.session();
                 const bool isOther = (session.project().units == Units::Inches) != inches;
-                if (isOther && session.isInHand()) continue;
+                // Other units would end what is in hand, and put an open size away.
+                if (isOther && (session.isInHand() || m_window.findChild<QWidget*>(QStringLiteral("sizeField"))->isVisible())) continue;
                 if (isOther) m_window.findChild<QAbstractButton*>(QStringLiteral("units"))->click();
                 QTest::qWait(30);
                 const std::string name = state + (look == Look::Dark ? "_dark" : "_light") + (inches ? "_inch" : "_mm");

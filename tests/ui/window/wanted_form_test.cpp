@@ -369,7 +369,9 @@ TEST_F(WantedOnSheet, ThePlaceIsCountedFromTheWorksEdges) {
     typeOn("35");
     chooseIn("wantedPlacedOn", 1);
     EXPECT_FALSE(found<LengthField>("wantedWorkWidth")->isVisible());
+    EXPECT_EQ(found<LengthField>("wantedUp")->placeholderText(), QStringLiteral("worked out"));
     chooseIn("wantedUpFrom", 4);
+    EXPECT_EQ(found<LengthField>("wantedUp")->placeholderText(), QStringLiteral("type how far"));
     EXPECT_FALSE(button("wantedLay")->isEnabled());
     typeInto("wantedUp", "40");
     enter();
