@@ -214,9 +214,11 @@ void BoreTool::typed(int, std::optional<double> value) {
     const Found found = find(m_session.solvedBefore(), m_chosen);
     if (!found.corner || m_dragging) return;
     const double radius = value.value_or(0);
-    const bool allowed = radius >= 0 && radius <= kLargestBore;
-    m_trouble = allowed ? QString() : tr("A bore has a radius of 0 (left to the trimming bit) to %1.")
-                                          .arg(lengthUnitFor(kLargestBore, m_session.project().units));
+    const double bits = m_session.solvedBefore().bitRadius;
+    const bool allowed = radius == 0 || (radius > bits && radius <= kLargestBore);
+    const Units units = m_session.project().units;
+    m_trouble = allowed ? QString() : tr("The trimming bit leaves %1 by itself: a bore has more, up to %2; 0 leaves the corner to the bit.")
+                                          .arg(lengthUnitFor(bits, units), lengthUnitFor(kLargestBore, units));
     if (allowed && !m_session.isInHand()) m_session.begin(stepName());
     // A value that can't be leaves nothing of the digits typed on the way to it.
     const Project before = m_session.before();

@@ -139,9 +139,12 @@ void SideViewPanel::paintHeadingInLine(QPainter& painter) const {
     const double baseline = 6 + painter.fontMetrics().ascent();
     // The note ends with the panel where there is room, else follows the title; both move left to stay in view.
     const double begin = std::max(least, std::min(left, width() - kAside - titleWidth - noteWidth));
+    const double noteFrom = std::max(begin + titleWidth, right - noteWidth);
+    // On a ground of its own: the thin lines that join the views run on behind it.
+    painter.fillRect(QRectF(begin - 2, 4, noteFrom + noteWidth - begin + 4, painter.fontMetrics().height() + 4), colours().desk);
     painter.setFont(font());
     painter.setPen(colours().faint);
-    painter.drawText(QPointF(std::max(begin + titleWidth, right - noteWidth), baseline), heading.note);
+    painter.drawText(QPointF(noteFrom, baseline), heading.note);
     painter.setFont(bold);
     painter.setPen(colours().ink);
     painter.drawText(QPointF(begin, baseline), heading.title);

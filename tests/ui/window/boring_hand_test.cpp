@@ -144,6 +144,17 @@ TEST_F(BoringByHand, ARadiusNoBoreHasIsToldAndSetsNothing) {
     EXPECT_EQ(bores().front().radius, 10);
 }
 
+// Expected from: the stock bench's trimming bit of 12.7: it leaves 6.35 by itself, and a bore of 5 would be none.
+TEST_F(BoringByHand, ARadiusUnderTheBitsIsToldAndSetsNothing) {
+    click({110, 90});
+    key(Qt::Key_Return);
+    auto* field = m_window.findChild<QLineEdit*>(QStringLiteral("entry0"));
+    QTest::keyClicks(field, QStringLiteral("5"));
+    EXPECT_TRUE(sentence().contains(QStringLiteral("by itself"))) << sentence().toStdString();
+    QTest::keyClick(field, Qt::Key_Return);
+    EXPECT_EQ(bores().front().radius, 10);
+}
+
 // Expected from: the rule that Enter leads to the numbers and back, and number keys else take tools.
 TEST_F(BoringByHand, EnterLeadsToTheRadiusAndBackAndNumberKeysTakeTools) {
     click({110, 90});
