@@ -37,6 +37,9 @@ public:
 
     const PlanLayers& layers() const { return m_layers; }
     void setLayers(const PlanLayers& layers);
+    /// The base of a hand-held router, drawn round the pointer: where it would stand, and what is under it.
+    void setBaseShown(bool shown);
+    bool isBaseShown() const { return m_baseShown; }
     /// Lines drawn bolder, as a step of work names them, and a place ringed; out of view, it is brought to the middle.
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
     /// What a form would lay, shown until the next.
@@ -97,6 +100,7 @@ private:
     void paintHand(QPainter& painter, const InHand& shown) const;
     void paintNote(QPainter& painter, Point at, const QString& note) const;
     void paintKeyPoint(QPainter& painter) const;
+    void paintBase(QPainter& painter) const;
     void setScale(const ViewScale& scale);
     std::optional<std::size_t> signUnder(QPointF pixel) const;
 
@@ -112,6 +116,7 @@ private:
     std::optional<QPointF> m_panFrom;
     std::optional<QPointF> m_signFrom;  // where the button went down
     bool m_spaceHeld = false;
+    bool m_baseShown = false;
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
     InHand m_foreseen;
     std::vector<LineId> m_pointedOut;

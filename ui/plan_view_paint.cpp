@@ -50,6 +50,7 @@ void PlanView::paintEvent(QPaintEvent*) {
     paintHand(painter, m_foreseen);
     if (m_tool) paintHand(painter, m_tool->inHand());
     paintKeyPoint(painter);
+    paintBase(painter);
     painter.setRenderHint(QPainter::Antialiasing, false);
     paintHeading(painter);
     if (hasFocus()) paintFocus(painter, rect());
@@ -186,6 +187,21 @@ void PlanView::paintNote(QPainter& painter, Point at, const QString& note) const
     painter.drawRoundedRect(box, 3, 3);
     painter.setPen(colours().ink);
     painter.drawText(box.adjusted(9, 5, -9, -5), Qt::AlignLeft | Qt::AlignTop, note);
+}
+
+void PlanView::setBaseShown(bool shown) {
+    m_baseShown = shown;
+    update();
+}
+
+void PlanView::paintBase(QPainter& painter) const {
+    const auto base = benchOf(m_session.project()).base;
+    if (!m_baseShown || !base || !(underMouse() || m_keyPoint)) return;
+    const QPointF at = m_keyPoint ? m_scale.toScreen(*m_keyPoint) : QPointF(mapFromGlobal(QCursor::pos()));
+    const double radius = *base / 2 * m_scale.perMm;
+    painter.setPen(QPen(drawingColours().tool, 1.5, Qt::DashLine));
+    painter.setBrush(seeThrough(drawingColours().tool, 24));
+    painter.drawEllipse(at, radius, radius);
 }
 
 void PlanView::paintKeyPoint(QPainter& painter) const {

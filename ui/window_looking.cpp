@@ -95,6 +95,14 @@ void MainWindow::makeLayerMenu(QMenu* view) {
         actions << action;
     }
     menu->addSeparator();
+    QAction* base = menu->addAction(tr("The router's &base round the pointer"));
+    base->setObjectName(QStringLiteral("routerBase"));
+    base->setShortcut(QKeyCombination(Qt::ALT, Qt::Key_9));
+    base->setCheckable(true);
+    connect(base, &QAction::toggled, this, [this](bool shown) {
+        m_plan->setBaseShown(shown);
+        if (shown && !benchOf(m_session.project()).base) m_notice->tell(tr("The bench has no router's base: give its diameter in the Bench menu, The whole bench."));
+    });
     menu->addAction(tr("&All of them"), QKeySequence(Qt::ALT | Qt::Key_0), this, [actions] {
         for (QAction* action : actions) action->setChecked(true);
     });

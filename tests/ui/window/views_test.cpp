@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QScreen>
+#include <QAction>
 #include <QPushButton>
 #include <QWheelEvent>
 
@@ -79,6 +80,22 @@ TEST_F(Views, AChosenStepIsReadWholeAndASecondClickFoldsItAgain) {
     EXPECT_GT(step->sizeHint().height(), folded);
     QTest::keyClick(step, Qt::Key_Return);
     EXPECT_FALSE(step->isChosen());
+}
+
+// Expected from: pencil. The stock bench's base is 150 across: it reaches 75 mm from the pointer, and no further.
+TEST_F(Views, TheRoutersBaseIsShownRoundThePointer) {
+    const auto reachesTo = [this](Point place) {
+        const QImage without = m_window.plan().grab().toImage();
+        m_window.findChild<QAction*>(QStringLiteral("routerBase"))->toggle();
+        const QImage with = m_window.plan().grab().toImage();
+        m_window.findChild<QAction*>(QStringLiteral("routerBase"))->toggle();
+        return without.pixel(pixel(place)) != with.pixel(pixel(place));
+    };
+    layRectangle();
+    m_window.selection().clear();
+    for (int i = 0; i < 5; ++i) key(Qt::Key_Up);  // a pointer of the keyboard, at (200, 130)
+    EXPECT_TRUE(reachesTo({260, 140}));
+    EXPECT_FALSE(reachesTo({280, 140}));
 }
 
 // Expected from: the screen. A window that was never sized by hand fits on it.
