@@ -38,7 +38,7 @@ void Answerer::give(int number) {
     {
         const std::lock_guard lock(m_guard);
         // An older answer shows the way the hand went; the newest ends the question.
-        if (!m_isAsked || number != m_answeredNumber) return;
+        if (!m_isAsked || number <= m_forgotten || number != m_answeredNumber) return;
         answers = m_answers;
     }
     if (number == m_number) m_isAsked = false;
@@ -48,6 +48,7 @@ void Answerer::give(int number) {
 AnswersPtr Answerer::wait() {
     if (!m_isAsked) return nullptr;
     m_isAsked = false;
+    m_forgotten = m_number;
     std::unique_lock lock(m_guard);
     m_news.wait(lock, [this] { return m_answeredNumber == m_number; });
     return m_answers;
@@ -55,9 +56,9 @@ AnswersPtr Answerer::wait() {
 
 void Answerer::forget() {
     m_isAsked = false;
+    m_forgotten = m_number;
     const std::lock_guard lock(m_guard);
     m_question.reset();
-    ++m_number;  // what is in work now is nobody's any more
 }
 
 }  // namespace kerfwall

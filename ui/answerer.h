@@ -26,8 +26,6 @@ public:
     [[nodiscard]] AnswersPtr wait();
     /// What was asked is answered no more.
     void forget();
-    /// True until the newest question's answer was given.
-    bool isAsked() const { return m_isAsked; }
 
 Q_SIGNALS:
     void answered(const kerfwall::AnswersPtr& answers);
@@ -42,7 +40,9 @@ private:
     void work(const std::stop_token& stop);
     void give(int number);
 
-    int m_number = 0;  // of the newest question; the window's thread alone
+    // The window's thread alone:
+    int m_number = 0;     // of the newest question
+    int m_forgotten = 0;  // questions up to this one are answered no more
     bool m_isAsked = false;
 
     std::mutex m_guard;  // for all below

@@ -5,6 +5,7 @@
 
 #include <QSignalSpy>
 #include <QTest>
+#include <chrono>
 #include <thread>
 
 #include "core/says/project_text.h"
@@ -84,6 +85,21 @@ TEST_F(BusySession, WhatWasAskedBeforeTheHandLeftIsNeverShown) {
     QTest::qWait(100);
     EXPECT_EQ(m_session.project(), fence(kMany));
     EXPECT_NEAR(drawnArea(m_session), 5000, 1e-9);
+}
+
+// An answer that was ready but not yet shown when the hand left belongs to no later hand.
+TEST_F(BusySession, AnAnswerToAnEarlierHandIsNotShownInTheNext) {
+    m_session.begin(QStringLiteral("Move"));
+    m_session.preview(withFirstAt(m_session.before(), 15));
+    std::this_thread::sleep_for(std::chrono::milliseconds(200));  // answered, and no event was heard
+    m_session.abandon();
+    m_session.begin(QStringLiteral("Move again"));
+    bool wasShown = false;
+    QObject::connect(&m_session, &Session::changed, &m_session,
+                     [&] { wasShown = wasShown || m_session.project() == withFirstAt(fence(kMany), 15); });
+    m_session.preview(withFirstAt(m_session.before(), 16));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return m_session.project() == withFirstAt(fence(kMany), 16); }));
+    EXPECT_FALSE(wasShown);
 }
 
 TEST_F(BusySession, AnotherFileOpenedMeanwhileStays) {
