@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/geometry/bases.h"
 #include "core/geometry/edge_place.h"
 #include "core/geometry/laying.h"
 #include "core/says/length_text.h"
@@ -177,15 +178,7 @@ void FenceTool::cancel() {
     end();
 }
 
-std::vector<Base> FenceTool::bases() const {
-    const Panel& panel = m_session.project().panel;
-    std::vector<Base> all{panel.referenceEdge, squareEdge(panel)};
-    for (const Edge edge : kEdges) {
-        if (std::ranges::find(all, Base{edge}) == all.end()) all.emplace_back(edge);
-    }
-    for (const SolvedLine& line : m_session.solved().lines) all.emplace_back(line.id);
-    return all;
-}
+std::vector<Base> FenceTool::bases() const { return allBases(m_session.project().panel, m_session.solved()); }
 
 QString FenceTool::sentence() const {
     if (!m_trouble.isEmpty()) return m_trouble;

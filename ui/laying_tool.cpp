@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "core/geometry/bases.h"
 #include "core/geometry/edge_place.h"
 #include "core/geometry/typed_line.h"
 #include "ui/hold_words.h"
@@ -102,15 +103,7 @@ void LayingTool::cancel() {
     Q_EMIT updated();
 }
 
-std::vector<Base> LayingTool::bases() const {
-    const Panel& panel = m_session.project().panel;
-    std::vector<Base> all{panel.referenceEdge, squareEdge(panel)};
-    for (const Edge edge : kEdges) {
-        if (std::ranges::find(all, Base{edge}) == all.end()) all.emplace_back(edge);
-    }
-    for (const SolvedLine& line : m_session.solved().lines) all.emplace_back(line.id);
-    return all;
-}
+std::vector<Base> LayingTool::bases() const { return allBases(m_session.project().panel, m_session.solved()); }
 
 void LayingTool::setLast(int field, std::optional<double> value) {
     if (!value) return;

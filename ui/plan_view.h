@@ -94,6 +94,7 @@ private:
     void paintGround(QPainter& painter) const;
     bool keepsGround();
     void renewGround();
+    std::optional<QPointF> pointer() const;
     int headingHeight() const;
     void paintHeading(QPainter& painter) const;
     void paintPicked(QPainter& painter) const;

@@ -92,14 +92,19 @@ void PlanView::paintGround(QPainter& painter) const {
     paintCuts(painter, m_session, m_scale);
 }
 
+/// Where the keyboard's pointer stands, else the mouse's; none: it is elsewhere.
+std::optional<QPointF> PlanView::pointer() const {
+    if (m_keyPoint) return m_scale.toScreen(*m_keyPoint);
+    return underMouse() ? std::optional(QPointF(mapFromGlobal(QCursor::pos()))) : std::nullopt;
+}
+
 int PlanView::headingHeight() const { return std::max(kHeading, fontMetrics().height() + 14); }
 
 void PlanView::paintHeading(QPainter& painter) const {
     const Panel& panel = m_session.project().panel;
     painter.fillRect(QRect(0, 0, width(), headingHeight()), colours().desk);
-    const QPointF pointer = m_keyPoint ? m_scale.toScreen(*m_keyPoint) : QPointF(mapFromGlobal(QCursor::pos()));
     paintRulers(painter, rect().adjusted(0, headingHeight(), 0, 0), m_scale, m_session.project().units,
-                underMouse() || m_keyPoint ? pointer : QPointF(-1, -1));
+                pointer().value_or(QPointF(-1, -1)));
     QFont bold = font();
     bold.setBold(true);
     QString title = tr("Plan, layout face up");
@@ -196,12 +201,12 @@ void PlanView::setBaseShown(bool shown) {
 
 void PlanView::paintBase(QPainter& painter) const {
     const auto base = benchOf(m_session.project()).base;
-    if (!m_baseShown || !base || !(underMouse() || m_keyPoint)) return;
-    const QPointF at = m_keyPoint ? m_scale.toScreen(*m_keyPoint) : QPointF(mapFromGlobal(QCursor::pos()));
+    const auto at = pointer();
+    if (!m_baseShown || !base || !at) return;
     const double radius = *base / 2 * m_scale.perMm;
     painter.setPen(QPen(drawingColours().tool, 1.5, Qt::DashLine));
     painter.setBrush(seeThrough(drawingColours().tool, 24));
-    painter.drawEllipse(at, radius, radius);
+    painter.drawEllipse(*at, radius, radius);
 }
 
 void PlanView::paintKeyPoint(QPainter& painter) const {

@@ -57,6 +57,12 @@ double polygonArea(const std::vector<Point>& polygon) {
     return twice / 2;
 }
 
+Box boundsOf(const std::vector<Point>& places) {
+    const auto [left, right] = std::ranges::minmax(places, {}, &Point::x);
+    const auto [low, high] = std::ranges::minmax(places, {}, &Point::y);
+    return {{left.x, low.y}, {right.x, high.y}};
+}
+
 Point polygonCentre(const std::vector<Point>& polygon) {
     Point sum;
     double twice = 0;

@@ -23,6 +23,10 @@ namespace kerfwall {
 /// Area of a polygon, mm², positive anticlockwise.
 [[nodiscard]] double polygonArea(const std::vector<Point>& polygon);
 
+/// What places reach over.
+/// Requires  at least one.
+[[nodiscard]] Box boundsOf(const std::vector<Point>& places);
+
 /// The centre of gravity of a convex polygon: it lies inside.
 /// Requires  an area over 0.
 [[nodiscard]] Point polygonCentre(const std::vector<Point>& polygon);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/bases.h"
 #include "core/geometry/edge_place.h"
 #include "core/geometry/fence_place.h"
 
@@ -14,9 +15,8 @@ constexpr double kParallel = 1e-9;  // sine under which a fence runs along a str
 
 /// What a fence can be measured along: what it is, the reference edge and the edge square to it, all edges, all lines.
 std::vector<Base> basesFor(const Panel& panel, const Solved& solved, const Fence& fence) {
-    std::vector<Base> bases{fence.along, panel.referenceEdge, squareEdge(panel)};
-    bases.insert(bases.end(), kEdges.begin(), kEdges.end());
-    for (const SolvedLine& line : solved.lines) bases.emplace_back(line.id);
+    std::vector<Base> bases = allBases(panel, solved);
+    bases.insert(bases.begin(), fence.along);
     return bases;
 }
 

@@ -165,15 +165,9 @@ std::vector<std::vector<Point>> outlinesOf(const Project& project, const Solved&
 }
 
 Box boundsOf(const Project& project, const Solved& solved, const Picked& picked) {
-    std::optional<Box> box;
-    for (const Corners& corners : outlinesOf(project, solved, picked)) {
-        for (const Point p : corners) {
-            if (!box) box = Box{p, p};
-            box->low = {std::min(box->low.x, p.x), std::min(box->low.y, p.y)};
-            box->high = {std::max(box->high.x, p.x), std::max(box->high.y, p.y)};
-        }
-    }
-    return box.value_or(Box{});
+    Corners all;
+    for (const Corners& corners : outlinesOf(project, solved, picked)) all.insert(all.end(), corners.begin(), corners.end());
+    return all.empty() ? Box{} : boundsOf(all);
 }
 
 }  // namespace kerfwall

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/geometry/bases.h"
 #include "core/geometry/angle.h"
 #include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
@@ -136,10 +137,7 @@ std::vector<LineId> linesFor(const Project& project, const LineId& id) {
 }
 
 std::vector<Base> basesFor(const Project& project, const LineId& id) {
-    std::vector<Base> bases{project.panel.referenceEdge, squareEdge(project.panel)};
-    for (const Edge edge : kEdges) {
-        if (std::ranges::find(bases, Base{edge}) == bases.end()) bases.emplace_back(edge);
-    }
+    std::vector<Base> bases = edgeBases(project.panel);
     for (const LineId& line : linesFor(project, id)) bases.emplace_back(line);
     return bases;
 }

@@ -12,13 +12,6 @@
 namespace kerfwall {
 namespace {
 
-void grow(Box& box, const std::vector<Point>& face) {
-    for (const Point corner : face) {
-        box.low = {std::min(box.low.x, corner.x), std::min(box.low.y, corner.y)};
-        box.high = {std::max(box.high.x, corner.x), std::max(box.high.y, corner.y)};
-    }
-}
-
 bool hasSideOnEdge(const Panel& panel, const std::vector<Point>& face) {
     for (std::size_t i = 0; i < face.size(); ++i) {
         const Point from = face[i], to = face[(i + 1) % face.size()];
@@ -38,22 +31,22 @@ std::expected<WasteClick, NoMarking> wasteClickAt(const Project& project, Point 
     WasteClick click;
     click.face = facePolygon(project, place);
     if (click.face.size() < 3) return std::unexpected(NoMarking::OnALine);
-    click.bounds = {click.face.front(), click.face.front()};
-    grow(click.bounds, click.face);
+    click.bounds = boundsOf(click.face);
     click.area = polygonArea(click.face);
     click.widest = widestDisc(makeOutline({polygonLoop(click.face)})).diameter;
     click.what = marking->what;
     click.cutout = marking->cutout;
     const auto cutout = std::ranges::find(marking->project.cutouts, click.cutout, &Cutout::id);
     if (cutout == marking->project.cutouts.end()) return click;
+    std::vector<Point> corners;
     for (const Point seed : cutout->seeds) {
         const std::vector<Point> face = facePolygon(project, seed);
         if (face.size() < 3) continue;
-        if (click.cutoutArea == 0) click.cutoutBounds = {face.front(), face.front()};
-        grow(click.cutoutBounds, face);
+        corners.insert(corners.end(), face.begin(), face.end());
         click.cutoutArea += polygonArea(face);
         click.open = click.open || hasSideOnEdge(project.panel, face);
     }
+    if (!corners.empty()) click.cutoutBounds = boundsOf(corners);
     return click;
 }
 

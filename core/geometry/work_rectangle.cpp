@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/geometry/clip.h"
 #include "core/geometry/work_moving.h"
 
 namespace kerfwall {
@@ -16,10 +17,7 @@ std::optional<Box> workBounds(const Project& project) {
     if (!project.workpiece) return std::nullopt;
     std::vector<Point> corners = project.workpiece->outline;
     for (const WorkPart& part : project.workpiece->parts) corners.insert(corners.end(), part.outline.begin(), part.outline.end());
-    if (corners.empty()) return std::nullopt;
-    const auto [left, right] = std::ranges::minmax(corners, {}, &Point::x);
-    const auto [bottom, top] = std::ranges::minmax(corners, {}, &Point::y);
-    return Box{{left.x, bottom.y}, {right.x, top.y}};
+    return corners.empty() ? std::nullopt : std::optional(boundsOf(corners));
 }
 
 bool isWorkRectangle(const Project& project) {

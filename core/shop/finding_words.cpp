@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/says/length_text.h"
+#include "core/shop/wall_lines.h"
 
 namespace kerfwall {
 namespace {
@@ -23,6 +24,16 @@ double stepOf(const Project& project) { return project.units == Units::Inches ? 
 
 }  // namespace
 
+double setAtMost(const Project& project, double mm) {
+    const double step = stepOf(project);
+    return onGrid(std::floor(mm / step + kSlack) * step);
+}
+
+double setAtLeast(const Project& project, double mm) {
+    const double step = stepOf(project);
+    return onGrid(std::ceil(mm / step - kSlack) * step);
+}
+
 std::string lengthWords(const Project& project, double mm) {
     if (project.units == Units::Inches && std::abs(mm) < kMillimetresPerInch / 8) {
         return decimal(mm / kMillimetresPerInch, 3) + " in";
@@ -31,13 +42,11 @@ std::string lengthWords(const Project& project, double mm) {
 }
 
 std::string atLeastWords(const Project& project, double mm) {
-    const double step = stepOf(project);
-    return lengthWithUnit(std::ceil(mm / step - kSlack) * step, project.units, 1);
+    return lengthWithUnit(setAtLeast(project, mm), project.units, 1);
 }
 
 std::string atMostWords(const Project& project, double mm) {
-    const double step = stepOf(project);
-    return lengthWithUnit(std::floor(mm / step + kSlack) * step, project.units, 1);
+    return lengthWithUnit(setAtMost(project, mm), project.units, 1);
 }
 
 std::string angleWords(double degrees) { return decimal(std::floor(degrees * 10 + kSlack) / 10, 1) + "°"; }

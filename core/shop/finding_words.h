@@ -8,6 +8,10 @@
 
 namespace kerfwall {
 
+/// A length that a maker can set: the next tenth of a millimetre or 1/64 in that is at most, or at least, `mm`.
+[[nodiscard]] double setAtMost(const Project& project, double mm);
+[[nodiscard]] double setAtLeast(const Project& project, double mm);
+
 /// A length in a finding's text, with its unit: tenths of a millimetre, hundredths where a tenth would
 /// lie by more than half of one; inches to 1/64, thousandths of an inch under 1/8.
 [[nodiscard]] std::string lengthWords(const Project& project, double mm);

@@ -73,9 +73,8 @@ std::expected<LaidWish, WishRefusal> layPolygon(const Project& project, const Wa
     outline.corners = placesOf(corners);
     outline.cornerRadius = wish.cornerRadius;
     outline.sideName = [corners](std::size_t side) { return sideWords(corners, side); };
-    const auto [left, right] = std::ranges::minmax(outline.corners, {}, &Point::x);
-    const auto [low, high] = std::ranges::minmax(outline.corners, {}, &Point::y);
-    const Point middle{(left.x + right.x) / 2, (low.y + high.y) / 2};
+    const Box box = boundsOf(outline.corners);
+    const Point middle{(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2};
     const Point shift{wish.across ? *wish.across - middle.x : 0, wish.up ? *wish.up - middle.y : 0};
     for (Point& corner : outline.corners) corner = corner + shift;
     return layOutline(project, outline, highest);

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <iterator>
 
+#include "core/geometry/clip.h"
 #include "core/geometry/angle.h"
 #include "core/geometry/edge_place.h"
 #include "core/geometry/tolerance.h"
@@ -40,15 +41,6 @@ std::vector<Point> abovePanelsEdge(const std::vector<Point>& walls) {
     std::vector<Point> places = mouthPlaces(walls);
     std::ranges::copy_if(walls, std::back_inserter(places), [](Point corner) { return corner.y >= 0; });
     return places;
-}
-
-Box boundsOf(const std::vector<Point>& corners) {
-    Box box{corners.front(), corners.front()};
-    for (const Point corner : corners) {
-        box.low = {std::min(box.low.x, corner.x), std::min(box.low.y, corner.y)};
-        box.high = {std::max(box.high.x, corner.x), std::max(box.high.y, corner.y)};
-    }
-    return box;
 }
 
 std::optional<Refused> cornerTooSharp(const OutlineDraft& draft) {

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <vector>
 
+#include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
 #include "core/geometry/solve.h"
 #include "core/shop/finding.h"
@@ -17,15 +18,6 @@ namespace {
 
 using Laid = std::expected<LaidWish, WishRefusal>;
 using From = PlaceAlong::From;
-
-Box boundsOf(const std::vector<Point>& places) {
-    Box box{places.front(), places.front()};
-    for (const Point place : places) {
-        box.low = {std::min(box.low.x, place.x), std::min(box.low.y, place.y)};
-        box.high = {std::max(box.high.x, place.x), std::max(box.high.y, place.y)};
-    }
-    return box;
-}
 
 // Over all in the work; of legs over both.
 Blank sizeOf(const Wish& wish) {

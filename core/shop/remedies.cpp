@@ -16,7 +16,6 @@ namespace {
 constexpr std::size_t kMostTries = 24;
 constexpr std::size_t kMostLinesSolved = 960;  // over all tries: 24 projects of 40 lines
 constexpr std::size_t kLeastTries = 4;
-constexpr double kSlack = 1e-9;  // steps: a length that is a whole one stays on it
 
 /// Two findings that say the same of the same thing. The place may have moved with it.
 bool isSameSubject(const Finding& a, const Finding& b) {
@@ -113,23 +112,7 @@ class Trial {
     std::vector<Remedy> m_found;
 };
 
-double step(const Project& project) { return project.units == Units::Inches ? kMillimetresPerInch / 64 : 0.1; }
-
-/// On decimals that a file shows as they are meant.
-double rounded(double mm) {
-    constexpr double kFinest = 1e9;  // steps in a mm
-    return std::round(mm * kFinest) / kFinest;
-}
-
 }  // namespace
-
-double setAtMost(const Project& project, double mm) {
-    return rounded(std::floor(mm / step(project) + kSlack) * step(project));
-}
-
-double setAtLeast(const Project& project, double mm) {
-    return rounded(std::ceil(mm / step(project) - kSlack) * step(project));
-}
 
 std::vector<Remedy> remedies(const Project& project, const Solved& solved, const Finding& finding) {
     const Minded minded{project, solved, finding};

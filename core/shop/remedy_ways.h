@@ -54,8 +54,4 @@ using Way = std::vector<Change>;
 /// A line, seed or bore that cannot be solved is taken away.
 [[nodiscard]] std::vector<Way> dropWays(const Minded& minded);
 
-/// A length that a maker can set: the next tenth of a millimetre or 1/64 in that is at most, or at least, `mm`.
-[[nodiscard]] double setAtMost(const Project& project, double mm);
-[[nodiscard]] double setAtLeast(const Project& project, double mm);
-
 }  // namespace kerfwall

@@ -1,40 +1,31 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How long the window's thread is busy for each frame while a line is dragged: mouse events come at the screen's beat,
 // everything they bring about (the tool, answers that arrive, painting with the software raster) is counted in the
-// beat it falls in, in the thread's processor time. Printed: the median, the 95th percentile and the longest of the beats, and how many different
-// answers were shown. Usage: kerfwall_frames [WIDTH HEIGHT]
-#include <QApplication>
+// beat it falls in, in the thread's processor time. Printed: the median, the 95th percentile and the longest of the beats, and
+// how many different answers were shown. Usage: kerfwall_frames [WIDTH HEIGHT]
 #include <QElapsedTimer>
 #include <QMouseEvent>
-#include <QSettings>
-#include <QTemporaryDir>
 #include <QTest>
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <ctime>
 #include <string>
 #include <vector>
 
 #include "tests/bench/bench_layouts.h"
-#include "ui/look.h"
-#include "ui/main_window.h"
+#include "tests/frames/offscreen_run.h"
 #include "ui/plan_view.h"
 #include "ui/selection.h"
 
 namespace kerfwall {
 namespace {
 
+using frames::processorTime;
+using frames::showWith;
+
 constexpr int kFrames = 240;
 constexpr int kWarmUp = 20;  // frames: glyphs and caches
 constexpr double kSwing = 24;  // pixels the line is dragged to and fro
-
-/// Of the window's thread: what a frame costs on a machine with nothing else to do.
-double processorTime() {
-    timespec now{};
-    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
-    return 1e3 * static_cast<double>(now.tv_sec) + 1e-6 * static_cast<double>(now.tv_nsec);
-}
 
 double millisecondsOf(const QElapsedTimer& timer) { return static_cast<double>(timer.nsecsElapsed()) * 1e-6; }
 
@@ -60,11 +51,7 @@ double beat(PlanView& plan, QPointF at, double period) {
 
 void run(const std::string& name, const Project& project, double period, QSize size) {
     MainWindow window;
-    window.resize(size);
-    window.show();
-    window.session().start(project);
-    window.chooseTool(MainWindow::PickAt);
-    static_cast<void>(QTest::qWaitForWindowActive(&window));
+    showWith(window, project, size, MainWindow::PickAt);
     PlanView& plan = window.plan();
     const SolvedLine line = window.session().solved().lines.front();
     const Point across = unit(leftOf(line.to - line.from));
@@ -97,14 +84,8 @@ void run(const std::string& name, const Project& project, double period, QSize s
 }  // namespace kerfwall
 
 int main(int argc, char** argv) {
-    qputenv("QT_QPA_PLATFORM", qEnvironmentVariable("QT_QPA_PLATFORM", QStringLiteral("offscreen")).toUtf8());
-    const QApplication application(argc, argv);
-    const QTemporaryDir settings;
-    QCoreApplication::setOrganizationName(QStringLiteral("KerfwallFrames"));
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
-    kerfwall::wear(*qApp, kerfwall::Look::Light);
-    const QSize size = argc > 2 ? QSize(std::stoi(argv[1]), std::stoi(argv[2])) : QSize(1360, 860);
+    const kerfwall::frames::OffscreenRun run(argc, argv);
+    const QSize size = run.sizeOr(QSize(1360, 860));
     constexpr double kSixtieth = 1000.0 / 60, kThirtieth = 1000.0 / 30;  // ms
     using namespace kerfwall::bench;
     kerfwall::run("windows", windows(12), kSixtieth, size);

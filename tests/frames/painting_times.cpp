@@ -2,19 +2,14 @@
 // How long one full repaint takes with the software raster, in the window's thread's processor time: of the plan, of the plan
 // while it is moved about, of the plan under a hovering hand, and of both side views. Printed: the median of many, ms.
 // Usage: kerfwall_painting [WIDTH HEIGHT]
-#include <QApplication>
-#include <QSettings>
-#include <QTemporaryDir>
 #include <QTest>
 #include <algorithm>
 #include <cstdio>
-#include <ctime>
 #include <functional>
 #include <vector>
 
 #include "tests/bench/bench_layouts.h"
-#include "ui/look.h"
-#include "ui/main_window.h"
+#include "tests/frames/offscreen_run.h"
 #include "ui/plan_view.h"
 #include "ui/sheet_views.h"
 #include "ui/side_view_panel.h"
@@ -22,13 +17,10 @@
 namespace kerfwall {
 namespace {
 
-constexpr int kTimes = 60;
+using frames::processorTime;
+using frames::showWith;
 
-double processorTime() {
-    timespec now{};
-    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
-    return 1e3 * static_cast<double>(now.tv_sec) + 1e-6 * static_cast<double>(now.tv_nsec);
-}
+constexpr int kTimes = 60;
 
 double median(const std::function<void(int)>& paints) {
     std::vector<double> times;
@@ -43,11 +35,7 @@ double median(const std::function<void(int)>& paints) {
 
 void run(const char* name, const Project& project, QSize size) {
     MainWindow window;
-    window.resize(size);
-    window.show();
-    window.session().start(project);
-    window.chooseTool(MainWindow::LayAt);
-    static_cast<void>(QTest::qWaitForWindowActive(&window));
+    showWith(window, project, size, MainWindow::LayAt);
     QTest::qWait(300);
     PlanView& plan = window.plan();
     SheetViews& views = *window.findChild<SheetViews*>();
@@ -72,14 +60,8 @@ void run(const char* name, const Project& project, QSize size) {
 }  // namespace kerfwall
 
 int main(int argc, char** argv) {
-    qputenv("QT_QPA_PLATFORM", qEnvironmentVariable("QT_QPA_PLATFORM", QStringLiteral("offscreen")).toUtf8());
-    const QApplication application(argc, argv);
-    const QTemporaryDir settings;
-    QCoreApplication::setOrganizationName(QStringLiteral("KerfwallPainting"));
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
-    kerfwall::wear(*qApp, kerfwall::Look::Light);
-    const QSize size = argc > 2 ? QSize(std::stoi(argv[1]), std::stoi(argv[2])) : QSize(1280, 800);
+    const kerfwall::frames::OffscreenRun run(argc, argv);
+    const QSize size = run.sizeOr(QSize(1280, 800));
     using namespace kerfwall::bench;
     kerfwall::run("windows", windows(12), size);
     kerfwall::run("windows", windows(40), size);

@@ -12,9 +12,7 @@ class BoringByHand : public HandOnSheet {
 protected:
     void SetUp() override {
         HandOnSheet::SetUp();
-        layRectangle();
-        m_window.chooseTool(MainWindow::WasteAt);
-        click({200, 118});
+        layWindow();
         m_window.chooseTool(MainWindow::BoreAt);
     }
     InHand inHand() { return m_window.plan().tool()->inHand(); }

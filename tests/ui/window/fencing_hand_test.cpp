@@ -13,9 +13,7 @@ class FencingByHand : public HandOnSheet {
 protected:
     void SetUp() override {
         HandOnSheet::SetUp();
-        layRectangle();
-        m_window.chooseTool(MainWindow::WasteAt);
-        click({200, 118});
+        layWindow();
         m_window.chooseTool(MainWindow::FenceAt);
         m_window.selection().clear();
     }

@@ -20,19 +20,6 @@ struct State {
 };
 
 class StatesOfForms : public PicturedStates, public testing::WithParamInterface<State> {
-    void fill(const char* name, const char* text) {
-        auto* field = m_window.findChild<QLineEdit*>(QString::fromLatin1(name));
-        ASSERT_TRUE(field && field->isVisible()) << name;
-        field->setFocus();
-        field->selectAll();
-        QTest::keyClicks(field, QString::fromLatin1(text));
-    }
-    void choose(const char* name, int option) {
-        auto* box = m_window.findChild<QComboBox*>(QString::fromLatin1(name));
-        ASSERT_TRUE(box && box->isVisible()) << name;
-        box->setFocus();
-        for (int i = 0; i < option; ++i) QTest::keyClick(box, Qt::Key_Down);
-    }
     void press(const char* name) {
         auto* button = m_window.findChild<QPushButton*>(QString::fromLatin1(name));
         ASSERT_TRUE(button) << name;

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QSettings>
@@ -85,12 +86,35 @@ protected:
     }
     QString note() { return m_window.plan().tool()->inHand().note; }
 
+    /// Types into a field without Return.
+    void fill(const char* name, const char* text) {
+        auto* field = m_window.findChild<QLineEdit*>(QString::fromLatin1(name));
+        ASSERT_TRUE(field && field->isVisible()) << name;
+        field->setFocus();
+        field->selectAll();
+        QTest::keyClicks(field, QString::fromLatin1(text));
+    }
+    /// Goes down a choice by the keyboard.
+    void choose(const char* name, int times) {
+        auto* box = m_window.findChild<QComboBox*>(QString::fromLatin1(name));
+        ASSERT_TRUE(box && box->isVisible()) << name;
+        box->setFocus();
+        for (int i = 0; i < times; ++i) QTest::keyClick(box, Qt::Key_Down);
+    }
+
     void layRectangle() {
         m_window.chooseTool(MainWindow::LayAt);
         drag({0, 90}, {400, 90});
         drag({0, 146}, {400, 146});
         drag({110, 0}, {110, 250});
         dragTyping({290, 0}, {290, 250}, "290");  // typed: by the drag alone it would be the mirror image of C
+    }
+    /// The same with the waste between the lines marked: a window of 180 x 56.
+    void layWindow() {
+        layRectangle();
+        m_window.chooseTool(MainWindow::WasteAt);
+        click({200, 118});
+        ASSERT_EQ(project().cutouts.size(), 1U);
     }
     Place placeOf(const LineId& id) {
         const LayoutLine* line = findLine(project(), id);

@@ -10,9 +10,7 @@ protected:
     /// The window of 180 x 56 and twenty lines more under the top edge.
     void SetUp() override {
         HandOnSheet::SetUp();
-        layRectangle();
-        m_window.chooseTool(MainWindow::WasteAt);
-        click({200, 118});
+        layWindow();
         Project next = project();
         for (int i = 0; i < 20; ++i) {
             LayoutLine line;

@@ -69,12 +69,6 @@ protected:
     void openSample(const char* name) {
         m_window.openFile(QStringLiteral(KERFWALL_SAMPLES "/") + QString::fromLatin1(name));
     }
-    void layWindow() {
-        layRectangle();
-        m_window.chooseTool(MainWindow::WasteAt);
-        click({200, 118});
-        ASSERT_EQ(project().cutouts.size(), 1U);
-    }
     CardRow* rowWith(const char* word) {
         for (CardRow* row : m_window.findChildren<CardRow*>()) {
             if (row->isVisible() && row->accessibleName().contains(QString::fromLatin1(word))) return row;
