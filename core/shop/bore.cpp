@@ -83,8 +83,10 @@ std::vector<WorkStep> boreSteps(const Project& project, const Solved& solved) {
             WorkStep& step = stepOf(steps, radii, project, *corner.boreRadius);
             addLine(step, corner.first);
             addLine(step, corner.second);
+            const Point centre = centreOf(corner, *corner.boreRadius);
+            step.bores.push_back({centre, 2 * *corner.boreRadius});
             step.text += " Corner of " + corner.first + " with " + corner.second + ": centre " +
-                         placeText(project, centreOf(corner, *corner.boreRadius)) + ".";
+                         placeText(project, centre) + ".";
         }
     }
     return steps;
@@ -95,6 +97,7 @@ std::vector<WorkStep> handSteps(const Project& project, const Solved& solved) {
     for (const SolvedCutout& cutout : solved.cutouts) {
         WorkStep step;
         step.task = Task::Hand;
+        step.cutout = cutout.id;
         step.text = "Clean the bored corners of " + cutout.id +
                     " by hand, flush with the bore, where the trimming bit had to stop.";
         for (const Corner& corner : cutout.corners) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/shop/fitting.h"
 
+#include <algorithm>
+
 #include "core/shop/cautions.h"
 #include "core/shop/panel_edges.h"
 #include "core/shop/step_text.h"
@@ -15,16 +17,18 @@ bool isSameSetting(const Project& project, const ClampHole& one, const ClampHole
            heightOf(project.panel, one) == heightOf(project.panel, other);
 }
 
-WorkStep holeStep(const Project& project, const std::vector<ClampHole>& holes) {
-    const ClampHole& first = holes.front();
+WorkStep holeStep(const Project& project, const std::vector<std::size_t>& indices) {
+    const ClampHole& first = project.clampHoles[indices.front()];
     std::vector<std::string> places;
     WorkStep step;
     step.task = Task::Hole;
-    for (const ClampHole& hole : holes) {
+    step.clampHoles = indices;
+    for (const std::size_t index : indices) {
+        const ClampHole& hole = project.clampHoles[index];
         step.see.push_back({hole.edge, hole.at});
         places.push_back(markText(project, step.see.back()) + (hole.id.empty() ? "" : " (" + hole.id + ")"));
     }
-    step.text = "Drill " + std::string(holes.size() > 1 ? "clamp holes" : "a clamp hole") + " of " +
+    step.text = "Drill " + std::string(indices.size() > 1 ? "clamp holes" : "a clamp hole") + " of " +
                 sizeText(project, first.diameter) + " into the " + edgeWord(first.edge) + " edge, " +
                 sizeText(project, first.depth) + " deep to the drill's point by the depth stop, the axis " +
                 sizeText(project, heightOf(project.panel, first)) + " below the layout face: " + listText(places) +
@@ -41,17 +45,15 @@ std::string baseText(const Base& base) {
 }  // namespace
 
 std::vector<WorkStep> holeSteps(const Project& project) {
-    std::vector<std::vector<ClampHole>> groups;
-    for (const ClampHole& hole : project.clampHoles) {
-        bool joined = false;
-        for (auto& group : groups) {
-            if (!joined && isSameSetting(project, group.front(), hole)) {
-                group.push_back(hole);
-                joined = true;
-            }
-        }
-        if (!joined) {
-            groups.push_back({hole});
+    std::vector<std::vector<std::size_t>> groups;
+    for (std::size_t i = 0; i < project.clampHoles.size(); ++i) {
+        const auto group = std::ranges::find_if(groups, [&](const auto& is) {
+            return isSameSetting(project, project.clampHoles[is.front()], project.clampHoles[i]);
+        });
+        if (group != groups.end()) {
+            group->push_back(i);
+        } else {
+            groups.push_back({i});
         }
     }
     std::vector<WorkStep> steps;
@@ -63,9 +65,11 @@ std::vector<WorkStep> holeSteps(const Project& project) {
 
 std::vector<WorkStep> fenceSteps(const Project& project) {
     std::vector<WorkStep> steps;
-    for (const Fence& fence : project.fences) {
+    for (std::size_t i = 0; i < project.fences.size(); ++i) {
+        const Fence& fence = project.fences[i];
         WorkStep& step = steps.emplace_back();
         step.task = Task::Fence;
+        step.fence = i;
         step.faceUp = fence.face != Face::Back;
         if (const LineId* line = std::get_if<LineId>(&fence.along)) {
             step.lines = {*line};

@@ -29,6 +29,8 @@ Way bestWay(const Project& project, const SolvedLine& line, const Kerf& kerf) {
     return ways.empty() ? markedWay(kerf.saw) : ways.front();
 }
 
+}  // namespace
+
 std::vector<PlannedKerf> plannedKerfs(const Project& project, const Solved& solved) {
     std::vector<PlannedKerf> planned;
     for (std::size_t i = 0; i < solved.lines.size(); ++i) {
@@ -42,6 +44,8 @@ std::vector<PlannedKerf> plannedKerfs(const Project& project, const Solved& solv
     });
     return planned;
 }
+
+namespace {
 
 /// Every set-up any plan could cut the kerf with.
 std::set<std::string> possibleSetups(const Project& project, const SolvedLine& line, const Kerf& kerf) {

@@ -13,6 +13,9 @@ struct PlannedKerf {
     Way way;
 };
 
+/// Every kerf with its way, saw by saw in the order they are cut.
+[[nodiscard]] std::vector<PlannedKerf> plannedKerfs(const Project& project, const Solved& solved);
+
 /// The kerfs' steps, with the number of their set-ups and a bound below which no plan can go.
 struct KerfSteps {
     int setups = 0;

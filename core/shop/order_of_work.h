@@ -56,6 +56,10 @@ struct WorkStep {
     std::string saw;  ///< id; "" where it is none
     std::vector<LineId> lines;
     std::vector<Side> sides;  ///< kerf steps: beside `lines`
+    std::string cutout;       ///< rough cut, trimming, hand work: the id of the one it is about
+    std::vector<ReliefHole> bores;         ///< bored or drilled through in this step
+    std::vector<std::size_t> clampHoles;   ///< drilled in this step: indices into the project's
+    std::optional<std::size_t> fence;      ///< fixed in this step: index into the project's
     Setting setting;
     bool faceUp = true;            ///< the layout face's
     std::optional<Edge> against;   ///< edge on the fence

@@ -31,6 +31,7 @@ void addHole(const Project& project, const Corner& corner, WorkStep& step) {
             step.lines.push_back(line);
         }
     }
+    step.bores.push_back(*corner.drill);
     step.text += " Corner of " + corner.first + " with " + corner.second + ": centre " +
                  placeText(project, corner.drill->centre) + ".";
 }
@@ -64,6 +65,7 @@ std::vector<WorkStep> drillSteps(const Project& project, const Solved& solved) {
             WorkStep& step =
                 steps.emplace_back(drillStep(project, cutout.id, kStarterHole, "jigsaw's starter hole"));
             step.lines = linesAlong(cutout);
+            step.bores.push_back({cutout.widestAt, kStarterHole});
             step.text += " Centre " + placeText(project, cutout.widestAt) + ", well inside the kerfs.";
         }
     }

@@ -64,6 +64,7 @@ std::vector<WorkStep> roughSteps(const Project& project, const Solved& solved) {
         const RoughCut rough = roughCutOf(solved, cutout);
         WorkStep& step = steps.emplace_back();
         step.task = Task::Rough;
+        step.cutout = cutout.id;
         step.lines = linesAlong(cutout);
         step.text = std::string("Saw the waste out of ") + cutout.id + " with " +
                     (cutout.open ? "a band saw or a jigsaw, in from the panel's edge"

@@ -64,6 +64,7 @@ std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {
         }
         WorkStep& step = steps.emplace_back();
         step.task = Task::Trim;
+        step.cutout = cutout.id;
         step.lines = linesAlong(cutout);
         if (cutout.parts == 0) {
             step.text = "Do not saw out or trim " + cutout.id + ": the " + sizeText(project, bit.diameter) +
