@@ -59,7 +59,7 @@ struct WorkStep {
     std::string cutout;       ///< rough cut, trimming, hand work: the id of the one it is about
     std::vector<ReliefHole> bores;         ///< bored or drilled through in this step
     std::vector<std::size_t> clampHoles;   ///< drilled in this step: indices into the project's
-    std::optional<std::size_t> fence;      ///< fixed in this step: index into the project's
+    std::optional<std::size_t> fence;      ///< fixed (grooved for: setting.depth) in this step: index into the project's
     Setting setting;
     bool faceUp = true;            ///< the layout face's
     std::optional<Edge> against;   ///< edge on the fence
@@ -69,6 +69,7 @@ struct WorkStep {
     std::optional<Side> turn;      ///< how gauge, mitre saw or rail is turned, as the operator sees it
     std::vector<EdgeMark> see;     ///< the marks in view
     std::vector<std::string> cautions;  ///< short sentences that apply at this step
+    std::string because;                ///< why it waits for another step, one short sentence; "" where it waits for none
     std::string text;                   ///< the step in whole sentences, lengths in the project's units
     bool operator==(const WorkStep&) const = default;
 };

@@ -240,6 +240,9 @@ Json stepOf(const WorkStep& step) {
     putWordIf(object, "leads", kEdgeWords, step.leads);
     putWordIf(object, "turn", kSideWords, step.turn);
     object["see"] = listOf(step.see, markOf);
+    if (!step.because.empty()) {
+        object["because"] = step.because;
+    }
     object["cautions"] = step.cautions;
     object["text"] = step.text;
     return object;
