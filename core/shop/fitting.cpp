@@ -5,6 +5,7 @@
 
 #include "core/geometry/edge_place.h"
 #include "core/geometry/fence_place.h"
+#include "core/shop/bore.h"
 #include "core/shop/cautions.h"
 #include "core/shop/heading.h"
 #include "core/shop/panel_edges.h"
@@ -38,6 +39,16 @@ WorkStep holeStep(const Project& project, const std::vector<std::size_t>& indice
                 ".";
     step.cautions = taskCautions(Task::Hole);
     return step;
+}
+
+/// The band in which a template with bored corners is ridden: under the kerfs, where its rounds are unbroken.
+std::string rideText(const Project& project, const Solved& solved) {
+    const bool bored = std::ranges::any_of(solved.cutouts, [&](const SolvedCutout& cutout) {
+        return std::ranges::any_of(cutout.corners, [&](const Corner& corner) { return isBored(corner, solved); });
+    });
+    if (!bored) return "";
+    return "; ride it " + sizeText(project, solved.kerfDepth) + " to " + sizeText(project, project.panel.thickness) +
+           " below the layout face, where its bored corners are unbroken";
 }
 
 std::string fenceName(const Fence& fence) { return fence.kind == FenceKind::Stop ? "stop" : "straight fence"; }
@@ -136,7 +147,7 @@ WorkStep labelStep(const Project& project, const Solved& solved) {
         "Write on the template: " + (project.title.empty() ? std::string("what it is for") : project.title) +
         "; " + (project.use.byBush ? "guide bush " : "bearing ") + sizeText(project, use.guide) +
         ", cutter " + sizeText(project, use.cutter) + "; " +
-        (use.againstWork == Face::Back ? "back" : "layout face") + " on the work.";
+        (use.againstWork == Face::Back ? "back" : "layout face") + " on the work" + rideText(project, solved) + ".";
     return step;
 }
 

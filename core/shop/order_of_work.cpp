@@ -7,6 +7,7 @@
 #include "core/shop/kerf_steps.h"
 #include "core/shop/relief_hole.h"
 #include "core/shop/rough_cut.h"
+#include "core/shop/shims.h"
 #include "core/shop/trimming.h"
 #include "core/shop/work_reasons.h"
 
@@ -23,6 +24,7 @@ void append(std::vector<WorkStep>& steps, const std::vector<WorkStep>& more) {
 OrderOfWork plan(const Project& project, const Solved& solved) {
     KerfSteps kerfs = kerfSteps(project, solved);
     sortThinBordersLast(kerfs.steps, project, solved);
+    tellApproach(kerfs.steps, project, solved);
     OrderOfWork order;
     order.setups = kerfs.setups;
     order.lowerBound = kerfs.lowerBound;

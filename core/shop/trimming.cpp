@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/shop/trimming.h"
 
+#include <map>
+
 #include "core/shop/bore.h"
+#include "core/shop/bore_reach.h"
 #include "core/shop/cautions.h"
 #include "core/shop/feed_direction.h"
 #include "core/shop/rough_cut.h"
@@ -24,14 +27,19 @@ std::string feedText(Router router, bool clockwise) {
            (router == Router::Table ? "; on the table it is the panel that moves." : ".");
 }
 
-std::string boredText(const Solved& solved, const SolvedCutout& cutout) {
-    std::vector<std::string> corners;
+/// Where the bit must stop: past a tangent point its bearing would follow the kerf into the round.
+std::string boredText(const Project& project, const Solved& solved, const SolvedCutout& cutout) {
+    std::map<double, std::vector<std::string>> corners;
     for (const Corner& corner : cutout.corners) {
-        if (isBored(corner, solved)) {
-            corners.push_back(corner.first + " with " + corner.second);
-        }
+        if (isBored(corner, solved)) corners[*corner.boreRadius].push_back(corner.first + " with " + corner.second);
     }
-    return corners.empty() ? "" : " Stop where the walls meet the bores at " + listText(corners) + ".";
+    std::vector<std::string> stops;
+    for (const auto& [radius, names] : corners) {
+        stops.push_back(sizeText(project, stopShortFor(radius, kHandRest)) + " short of the bores at " + listText(names));
+    }
+    if (stops.empty()) return "";
+    return " Stop where the walls meet the bores or up to " + listText(stops) +
+           ": past that point the bearing would follow the kerf into the round.";
 }
 
 }  // namespace
@@ -84,7 +92,7 @@ std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {
             " off the shallowest floor, so that it runs on the walls of " + listText(step.lines) + ". " +
             feedText(router, *step.setting.feedClockwise) + " Up to " +
             sizeText(project, *step.setting.bite) +
-            " is left to trim; take it in passes by width, never by depth." + boredText(solved, cutout);
+            " is left to trim; take it in passes by width, never by depth." + boredText(project, solved, cutout);
         step.cautions = taskCautions(Task::Trim);
     }
     return steps;

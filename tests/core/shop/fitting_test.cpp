@@ -93,5 +93,15 @@ TEST(Fitting, TheLabelSaysBushCutterAndFace) {  // Expected from: the use as giv
         "Write on the template: Crate end; guide bush 24.0 mm, cutter 12.7 mm; layout face on the work.");
 }
 
+// Expected from: pencil. Kerfs 6 deep in 12: the bores are unbroken from 6 to 12.
+TEST(Fitting, TheLabelSaysWhereBoredCornersAreRidden) {
+    hand::Job job = hand::windowJob();
+    EXPECT_EQ(labelStep(job.project, job.solved).text.find("ride it"), std::string::npos);
+    job.solved.cutouts[0].corners[1].regime = Regime::Bored;
+    job.solved.cutouts[0].corners[1].boreRadius = 20;
+    const std::string text = labelStep(job.project, job.solved).text;
+    EXPECT_NE(text.find("ride it 6.0 mm to 12.0 mm below the layout face"), std::string::npos) << text;
+}
+
 }  // namespace
 }  // namespace kerfwall
