@@ -45,6 +45,7 @@ struct Setting {
     std::optional<double> spacer;
     std::optional<double> bearing;      ///< trimming: bearing's lower end above the table, or below the base
     std::optional<double> bite;         ///< wood left to trim
+    std::optional<int> passes;          ///< in which it is taken, by width
     std::optional<bool> feedClockwise;  ///< round the opening as the panel lies
     bool operator==(const Setting&) const = default;
 };

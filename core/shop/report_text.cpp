@@ -217,6 +217,7 @@ Json settingOf(const Setting& setting) {
     putIf(object, "spacer", setting.spacer);
     putIf(object, "bearing", setting.bearing);
     putIf(object, "bite", setting.bite);
+    putIf(object, "passes", setting.passes);
     if (setting.feedClockwise) {
         object["feed"] = *setting.feedClockwise ? "clockwise" : "anticlockwise";
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/shop/trimming.h"
 
+#include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "core/shop/bore.h"
@@ -19,6 +21,23 @@ namespace {
 std::string lieText(Router router, bool faceUp) {
     return std::string("Lay the panel layout face ") + (faceUp ? "up" : "down") +
            (router == Router::Table ? " on the router table." : " and clamp it; the router runs on top.");
+}
+
+/// The feed along the first wall that has a neighbour at both ends: "Along A that is from C to D."
+std::string wallFeedText(const SolvedCutout& cutout, Router router, bool faceUp) {
+    const auto wall = std::ranges::find_if(cutout.walls, [](const Wall& is) { return is.startCorner && is.endCorner; });
+    if (wall == cutout.walls.end()) return "";
+    const LineId& start = cutout.corners[*wall->startCorner].first;
+    const LineId& end = cutout.corners[*wall->endCorner].second;
+    const bool withWall = feedAlong(*wall, router, faceUp).first == wall->from;
+    return " Along " + wall->line + " that is from " + (withWall ? start + " to " + end : end + " to " + start) + ".";
+}
+
+std::string passesText(const Project& project, const Setting& setting) {
+    const int passes = *setting.passes;
+    return " Up to " + sizeText(project, *setting.bite) + " is left to trim: " +
+           (passes == 1 ? "one pass" : std::to_string(passes) + " passes by width, never by depth, the last") +
+           " with the bearing on the walls.";
 }
 
 std::string feedText(Router router, bool clockwise) {
@@ -55,6 +74,11 @@ bool isTrimmedFaceUp(Router router, BearingAt bearingAt) {
     return (router == Router::Table) == (bearingAt == BearingAt::Tip);
 }
 
+int passesFor(double bite) {
+    constexpr double kSlack = 1e-9;  // mm: a bite of whole passes takes no more
+    return std::max(1, static_cast<int>(std::ceil(bite / kBiteAtOnce - kSlack)));
+}
+
 double bearingHeight(double thickness, double floorDepth, BearingAt bearingAt) {
     return bearingAt == BearingAt::Shank ? floorDepth - kBearingAboveFloor
                                          : thickness - floorDepth + kBearingAboveFloor;
@@ -82,17 +106,18 @@ std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {
         step.faceUp = isTrimmedFaceUp(router, bearingAt);
         step.setting.bearing = bearingHeight(project.panel.thickness, *floor, bearingAt);
         step.setting.bite = roughCutOf(solved, cutout).mostLeft;
+        step.setting.passes = passesFor(*step.setting.bite);
         step.setting.feedClockwise = feedFromAbove(Shape::Opening, router) == Turn::Right;
         step.text =
-            "Trim " + cutout.id + " with the " + sizeText(project, bit.diameter) + " bit. " +
+            "Trim " + cutout.id + " with the " + sizeText(project, bit.diameter) + " bit, its bearing at the " +
+            (bearingAt == BearingAt::Tip ? "tip. " : "shank. ") +
             lieText(router, step.faceUp) + " Set the bearing's end that is next to the kerf's floor " +
             sizeText(project, *step.setting.bearing) +
             (router == Router::Table ? " above the table, " : " below the router's base, ") +
             sizeText(project, kBearingAboveFloor) +
             " off the shallowest floor, so that it runs on the walls of " + listText(step.lines) + ". " +
-            feedText(router, *step.setting.feedClockwise) + " Up to " +
-            sizeText(project, *step.setting.bite) +
-            " is left to trim; take it in passes by width, never by depth." + boredText(project, solved, cutout);
+            feedText(router, *step.setting.feedClockwise) + wallFeedText(cutout, router, step.faceUp) +
+            passesText(project, step.setting) + boredText(project, solved, cutout);
         step.cautions = taskCautions(Task::Trim);
     }
     return steps;
