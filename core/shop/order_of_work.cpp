@@ -28,7 +28,7 @@ OrderOfWork plan(const Project& project, const Solved& solved) {
     OrderOfWork order;
     order.setups = kerfs.setups;
     order.lowerBound = kerfs.lowerBound;
-    append(order.steps, markSteps(project, solved));
+    append(order.steps, markSteps(project, solved, kerfs.steps));
     append(order.steps, boreSteps(project, solved));
     append(order.steps, kerfs.steps);
     append(order.steps, grooveSteps(project, solved));
