@@ -10,8 +10,10 @@
 #include <sstream>
 
 #include "core/geometry/solve.h"
+#include "core/shop/cut_choice.h"
 #include "core/shop/order_of_work.h"
 #include "tests/oracle/dice.h"
+#include "tests/oracle/setup_questions.h"
 
 namespace kerfwall::oracle {
 namespace {
@@ -156,6 +158,27 @@ TEST(FewestSetups, EqualTheExhaustiveSearchOn300Layouts) {
     }
     EXPECT_GT(shared, 100) << "settings must be shared, or the test says little";
     EXPECT_GT(eight, 50);
+}
+
+// Expected from: a bound that no plan goes below, reached: 30 seeded questions of 40 kerfs with settings in common.
+TEST(FewestSetups, AreProvedForFortyKerfs) {
+    for (std::uint64_t seed = 1; seed <= 30; ++seed) {
+        const SetupQuestion question = setupQuestion(40, seed);
+        const ChosenCuts chosen = chooseCuts(question.project, question.cuts);
+        EXPECT_EQ(chosen.setups, chosen.lowerBound) << "seed " << seed;
+        EXPECT_LT(chosen.setups, 40) << "seed " << seed;
+    }
+}
+
+// Law: the same question has the same answer, and the order of the kerfs changes nothing of the number.
+TEST(FewestSetups, AreAsManyInWhateverOrderTheKerfsCome) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+        SetupQuestion question = setupQuestion(30, seed);
+        const ChosenCuts chosen = chooseCuts(question.project, question.cuts);
+        EXPECT_EQ(chooseCuts(question.project, question.cuts).cuts, chosen.cuts);
+        std::ranges::reverse(question.cuts);
+        EXPECT_EQ(chooseCuts(question.project, question.cuts).setups, chosen.setups) << "seed " << seed;
+    }
 }
 
 }  // namespace
