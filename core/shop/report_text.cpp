@@ -3,6 +3,7 @@
 
 #include "core/says/json_text.h"
 #include "core/says/words.h"
+#include "core/shop/exactness.h"
 
 namespace kerfwall {
 
@@ -124,10 +125,17 @@ Json outlineOf(const Outline& outline) {
         {"loops", listOf(outline.loops, [](const OutlineLoop& loop) { return listOf(loop, pieceOf); })}};
 }
 
-Json sizeOf(const FacingSize& size) {
+Json sizeOf(const FacingSize& size, const std::optional<Exactness>& exact) {
     Json object{{"between", Json::array({size.first, size.second})}, {"distance", size.distance}};
     if (size.atEnds) {
         object["at_ends"] = pairOf(size.atEnds->first, size.atEnds->second);
+    }
+    if (exact) {
+        object["worst"] = exact->plusMinus.worst;
+        object["likely"] = exact->plusMinus.likely;
+        if (exact->keeps) {
+            object["keeps"] = classWord(*exact->keeps);
+        }
     }
     return object;
 }
@@ -140,11 +148,15 @@ Json wallOf(const Wall& wall) {
 }
 
 // An inward corner has no arc of its own, so nothing is said about one.
-Json cornerOf(const Corner& corner) {
+Json cornerOf(const Corner& corner, const std::optional<Exactness>& exact) {
     const bool isInward = corner.angle > kStraight;
     Json object{{"between", Json::array({corner.first, corner.second})},
                 {"point", placeOf(corner.point)},
                 {"angle", corner.angle}};
+    if (exact) {
+        object["angle_worst"] = exact->plusMinus.worst;
+        object["angle_likely"] = exact->plusMinus.likely;
+    }
     if (!isInward) {
         object["radius"] = corner.radius;
         object["tangents"] = Json::array({placeOf(corner.firstTangent), placeOf(corner.secondTangent)});
@@ -161,16 +173,35 @@ Json cornerOf(const Corner& corner) {
     return object;
 }
 
-Json cutoutOf(const SolvedCutout& cutout) {
+/// Lists that lie beside one another.
+template <typename Item, typename ToJson>
+Json listBeside(const std::vector<Item>& items, const std::vector<std::optional<Exactness>>& exact, ToJson toJson) {
+    Json list = Json::array();
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        list.push_back(toJson(items[i], exact.at(i)));
+    }
+    return list;
+}
+
+Json cutoutOf(const SolvedCutout& cutout, const CutoutExactness& exact) {
     return Json{{"id", cutout.id},
                 {"kind", cutout.open ? "open" : "closed"},
                 {"drawn_area", cutout.drawnArea},
                 {"template", outlineOf(cutout.opening)},
                 {"work", outlineOf(cutout.work)},
                 {"widest", cutout.widest},
-                {"sizes", listOf(cutout.sizes, sizeOf)},
+                {"sizes", listBeside(cutout.sizes, exact.sizes, sizeOf)},
                 {"walls", listOf(cutout.walls, wallOf)},
-                {"corners", listOf(cutout.corners, cornerOf)}};
+                {"corners", listBeside(cutout.corners, exact.angles, cornerOf)}};
+}
+
+Json cutoutsOf(const Project& project, const Solved& solved, const OrderOfWork& order) {
+    const std::vector<CutoutExactness> exact = exactness(project, solved, order);
+    Json list = Json::array();
+    for (std::size_t i = 0; i < solved.cutouts.size(); ++i) {
+        list.push_back(cutoutOf(solved.cutouts[i], exact[i]));
+    }
+    return list;
 }
 
 Json useOf(const UseAnswer& use) {
@@ -255,7 +286,7 @@ std::string reportText(const Project& project, const Solved& solved, const std::
                          {"version", kReportVersion},
                          {"title", project.title},
                          {"lines", listOf(solved.lines, lineOnBench)},
-                         {"cutouts", listOf(solved.cutouts, cutoutOf)},
+                         {"cutouts", cutoutsOf(project, solved, order)},
                          {"use", useOf(solved.use)},
                          {"findings", listOf(findings, findingOf)},
                          {"plan",

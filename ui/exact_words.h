@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include "core/shop/exactness.h"
+
+namespace kerfwall {
+
+/// "± 0.21, at worst 0.3; keeps ISO 2768-1 class m": to a hundredth of a millimetre or a thousandth of an inch, rounded up.
+[[nodiscard]] QString exactWords(const Exactness& size, Units units);
+
+/// "angles ± 0.01°, at worst 0.02°; ...": of the cutout's angles the one that may be farthest off. "" where none is told.
+[[nodiscard]] QString angleExactWords(const CutoutExactness& cutout);
+
+}  // namespace kerfwall
