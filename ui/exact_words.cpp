@@ -27,13 +27,13 @@ QString lengthUp(double mm, Units units) {
 }
 
 QString classWords(std::optional<ToleranceClass> keeps) {
-    return keeps ? text("keeps ISO 2768-1 class %1").arg(QString::fromStdString(classWord(*keeps))) : text("keeps no class of ISO 2768-1");
+    return keeps ? text("ISO 2768-1 %1").arg(QString::fromStdString(classWord(*keeps))) : text("no class of ISO 2768-1");
 }
 
 }  // namespace
 
 QString exactWords(const Exactness& size, Units units) {
-    return text("± %1, at worst %2; %3").arg(lengthUp(size.plusMinus.likely, units), lengthUp(size.plusMinus.worst, units),
+    return text("± %1, at worst %2 (%3)").arg(lengthUp(size.plusMinus.likely, units), lengthUp(size.plusMinus.worst, units),
                                              classWords(size.keeps));
 }
 
@@ -48,7 +48,7 @@ QString angleExactWords(const CutoutExactness& cutout) {
     }
     if (!farthest) return {};
     const QString degrees = QStringLiteral("°");
-    return text("angles ± %1, at worst %2; %3").arg(roundedUp(farthest->plusMinus.likely, 2) + degrees,
+    return text("angles ± %1, at worst %2 (%3)").arg(roundedUp(farthest->plusMinus.likely, 2) + degrees,
                                                    roundedUp(farthest->plusMinus.worst, 2) + degrees, classWords(farthest->keeps));
 }
 

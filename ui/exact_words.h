@@ -7,10 +7,10 @@
 
 namespace kerfwall {
 
-/// "± 0.21, at worst 0.3; keeps ISO 2768-1 class m": to a hundredth of a millimetre or a thousandth of an inch, rounded up.
+/// "± 0.21, at worst 0.3 (ISO 2768-1 m)": to a hundredth of a millimetre or a thousandth of an inch, rounded up.
 [[nodiscard]] QString exactWords(const Exactness& size, Units units);
 
-/// "angles ± 0.01°, at worst 0.02°; ...": of the cutout's angles the one that may be farthest off. "" where none is told.
+/// "angles ± 0.01°, at worst 0.02° (ISO 2768-1 f)": of the cutout's angles the one that may be farthest off. "" where none is told.
 [[nodiscard]] QString angleExactWords(const CutoutExactness& cutout);
 
 }  // namespace kerfwall

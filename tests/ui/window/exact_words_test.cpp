@@ -11,9 +11,9 @@ namespace {
 // 0.0118.
 TEST(ExactWords, AreRoundedUp) {
     const Exactness size{{0.3, 0.212132}, ToleranceClass::Medium};
-    EXPECT_EQ(exactWords(size, Units::Millimetres), QStringLiteral("± 0.22, at worst 0.3; keeps ISO 2768-1 class m"));
-    EXPECT_EQ(exactWords(size, Units::Inches), QStringLiteral("± 0.009 in, at worst 0.012 in; keeps ISO 2768-1 class m"));
-    EXPECT_EQ(exactWords({{9, 8}, {}}, Units::Millimetres), QStringLiteral("± 8, at worst 9; keeps no class of ISO 2768-1"));
+    EXPECT_EQ(exactWords(size, Units::Millimetres), QStringLiteral("± 0.22, at worst 0.3 (ISO 2768-1 m)"));
+    EXPECT_EQ(exactWords(size, Units::Inches), QStringLiteral("± 0.009 in, at worst 0.012 in (ISO 2768-1 m)"));
+    EXPECT_EQ(exactWords({{9, 8}, {}}, Units::Millimetres), QStringLiteral("± 8, at worst 9 (no class of ISO 2768-1)"));
 }
 
 // Expected from: the promise: the angle farthest off speaks, and no class where one angle keeps none.
@@ -21,9 +21,9 @@ TEST(ExactWords, OfAllAnglesTheFarthestOff) {
     CutoutExactness cutout;
     EXPECT_TRUE(angleExactWords(cutout).isEmpty());
     cutout.angles = {Exactness{{0.02, 0.015}, ToleranceClass::Fine}, std::nullopt, Exactness{{0.4, 0.3}, ToleranceClass::Coarse}};
-    EXPECT_EQ(angleExactWords(cutout), QStringLiteral("angles ± 0.3°, at worst 0.4°; keeps ISO 2768-1 class c"));
+    EXPECT_EQ(angleExactWords(cutout), QStringLiteral("angles ± 0.3°, at worst 0.4° (ISO 2768-1 c)"));
     cutout.angles.push_back(Exactness{{5, 4}, {}});
-    EXPECT_EQ(angleExactWords(cutout), QStringLiteral("angles ± 4°, at worst 5°; keeps no class of ISO 2768-1"));
+    EXPECT_EQ(angleExactWords(cutout), QStringLiteral("angles ± 4°, at worst 5° (no class of ISO 2768-1)"));
 }
 
 using SizesOnCard = HandOnSheet;
@@ -35,8 +35,8 @@ TEST_F(SizesOnCard, SayHowExactTheyComeOut) {
     const auto rows = sizeTexts(session.project(), session.solved(), session.order());
     const auto row = std::ranges::find_if(rows, [](const CardRow::Text& each) { return each.mark == QStringLiteral("56"); });
     ASSERT_NE(row, rows.end());
-    EXPECT_EQ(row->text, QStringLiteral("± 0.22, at worst 0.3; keeps ISO 2768-1 class m"));
-    EXPECT_EQ(rows.front().text, QStringLiteral("angles ± 0.01°, at worst 0.01°; keeps ISO 2768-1 class f"));
+    EXPECT_EQ(row->text, QStringLiteral("± 0.22, at worst 0.3 (ISO 2768-1 m)"));
+    EXPECT_EQ(rows.front().text, QStringLiteral("angles ± 0.01°, at worst 0.01° (ISO 2768-1 f)"));
 }
 
 }  // namespace
