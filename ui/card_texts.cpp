@@ -147,6 +147,7 @@ struct SizeRow {
     QString text;
     std::vector<LineId> lines;
     QString exact = {};
+    QString whole = {};  // the same at length
 };
 
 void addSizes(std::vector<SizeRow>& rows, const Project& project, const SolvedCutout& cutout, const CutoutExactness& exact) {
@@ -164,7 +165,10 @@ void addSizes(std::vector<SizeRow>& rows, const Project& project, const SolvedCu
                                                                   sizeFor(size.atEnds->second, units))
                                           : sizeFor(size.distance, units);
         const bool isTold = i < exact.sizes.size() && exact.sizes[i];
-        rows.push_back({between, value, {size.first, size.second}, isTold ? exactWords(*exact.sizes[i], units) : QString()});
+        SizeRow row{between, value, {size.first, size.second}};
+        if (isTold) row.exact = exactWords(*exact.sizes[i], units);
+        if (isTold) row.whole = exactSentences(*exact.sizes[i], size.distance, units);
+        rows.push_back(row);
     }
     if (!cutout.work.loops.empty()) rows.push_back({text("cut in the work"), boundsText(cutout.work, units), {}});
     const Cutout& said = project.cutouts.at(cutout.index);
@@ -215,7 +219,7 @@ std::vector<CardRow::Text> stepTexts(const Project& project, const OrderOfWork& 
 std::vector<CardRow::Text> sizeTexts(const Project& project, const Solved& solved, const OrderOfWork& order) {
     std::vector<CardRow::Text> rows;
     for (const SizeRow& row : sizeRows(project, solved, exactness(project, solved, order))) {
-        rows.push_back({CardRow::Kind::Size, row.text, row.heading, row.exact, {}});
+        rows.push_back({CardRow::Kind::Size, row.text, row.heading, row.exact, row.whole});
     }
     return rows;
 }

@@ -37,6 +37,17 @@ QString exactWords(const Exactness& size, Units units) {
                                              classWords(size.keeps));
 }
 
+QString exactSentences(const Exactness& size, double mm, Units units) {
+    QString sentences = text("Likely within ± %1, from all the settings it depends on; about 95 of 100 within ± %2, none beyond ± %3.")
+                            .arg(lengthUp(size.plusMinus.likely, units), lengthUp(expandedUncertainty(size.plusMinus), units),
+                                 lengthUp(size.plusMinus.worst, units));
+    const auto allowed = size.keeps ? lengthTolerance(*size.keeps, mm) : std::nullopt;
+    if (allowed) {
+        sentences += text(" Class %1 of ISO 2768-1 allows ± %2 here.").arg(QString::fromStdString(classWord(*size.keeps)), lengthUp(*allowed, units));
+    }
+    return sentences;
+}
+
 QString angleExactWords(const CutoutExactness& cutout) {
     std::optional<Exactness> farthest;
     for (const auto& angle : cutout.angles) {

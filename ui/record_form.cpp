@@ -188,7 +188,9 @@ void RecordForm::lay(const MeasuredAnswer& answer) {
     takeAway->setObjectName(QStringLiteral("recordTakeOut%1").arg(answer.record));
     const QString words = QString::fromStdString(recordWords(project, entry));
     takeAway->setAccessibleName(tr("Take %1 out of the record").arg(words));
-    head->addWidget(wordsIn(words, "groupTitle", m_laid), 1);
+    QLabel* heading = wordsIn(words, "groupTitle", m_laid);
+    heading->setIndent(0);
+    head->addWidget(heading, 1);
     head->addWidget(takeAway);
     column->addLayout(head);
     column->addWidget(wordsIn(QString::fromStdString(answer.text), "recordAnswer", m_laid));

@@ -49,7 +49,7 @@ void addOnce(std::vector<Record>& all, const Record& entry) {
 std::vector<Record> measurables(const Project& project, const Solved& solved, const OrderOfWork& order) {
     std::vector<Record> all;
     for (const SolvedLine& line : solved.lines) {
-        if (!line.kerfs.empty()) {
+        if (wasteSide(line)) {
             addFromEdges(all, project, order, line);
         }
     }

@@ -22,14 +22,17 @@ bool isSamePair(const std::optional<Pair>& one, const std::optional<Pair>& other
     return one && other && (one == other || Pair{one->second, one->first} == *other);
 }
 
-/// Towards the kerf, of length 1. A line with waste on both sides counts by its first kerf.
-std::optional<Point> wasteOf(const SolvedLine& line) {
-    if (line.kerfs.empty()) {
-        return std::nullopt;
-    }
+/// Towards the kerf on that side, of length 1.
+Point towards(const SolvedLine& line, Side side) {
     const Point left = unit(leftOf(line.to - line.from));
-    return line.kerfs.front().side == Side::Left ? left : -1.0 * left;
+    return side == Side::Left ? left : -1.0 * left;
 }
+
+/// One wall of a line.
+struct WallOf {
+    LineId line;
+    Side waste = Side::Left;
+};
 
 class Answering {
   public:
@@ -60,7 +63,8 @@ class Answering {
         }
         put(found, *by);
         if (found.stands == Stands::Short) {
-            found.moveOut = moveOut(record.line->first, found.off);
+            const SolvedLine* line = findLine(m_solved, record.line->first);
+            found.moveOut = moveOut({line->id, *wasteSide(*line)}, found.off);
         }
         if (found.stands == Stands::Past) {
             found.costs = costsOf(record.line->first);
@@ -68,13 +72,14 @@ class Answering {
     }
 
     void answerAcross(MeasuredAnswer& found, const Record& record) const {
-        const auto size = sizeBetween(record.between->first, record.between->second);
-        if (!size) {
+        const auto facing = facingPair(*record.between);
+        if (!facing) {
             return;
         }
+        const auto& [cutout, size] = *facing;
         put(found, size->distance - record.measured);
         if (found.stands == Stands::Short) {
-            found.moveOut = moveOut(movable(*record.between), found.off);
+            found.moveOut = moveOut(movable(wallOf(*cutout, size->firstWall), wallOf(*cutout, size->secondWall)), found.off);
         }
         if (found.stands == Stands::Past) {
             found.costs = {costOf(*size, found.off)};
@@ -119,28 +124,30 @@ class Answering {
         return false;
     }
 
-    /// Of two walls the one that can still be moved: cut later, unless it is out already.
-    LineId movable(const Pair& walls) const {
-        const auto number = [&](const LineId& id) {
-            const SolvedLine* line = findLine(m_solved, id);
-            const WorkStep* step = line && !line->kerfs.empty() ? stepCutting(m_order, id, line->kerfs.front().side) : nullptr;
-            return step ? step->number : 0;
-        };
-        const bool isFirstLater = number(walls.first) > number(walls.second);
-        const LineId& later = isFirstLater ? walls.first : walls.second;
-        const LineId& earlier = isFirstLater ? walls.second : walls.first;
-        return isOut(later) && !isOut(earlier) ? earlier : later;
+    static WallOf wallOf(const SolvedCutout& cutout, std::size_t wall) {
+        return {cutout.walls.at(wall).line, cutout.walls.at(wall).waste};
     }
 
-    MoveOut moveOut(const LineId& id, double by) const {
+    /// Of two walls the one that can still be moved: cut later, unless it is out already.
+    WallOf movable(const WallOf& one, const WallOf& other) const {
+        const auto number = [&](const WallOf& wall) {
+            const WorkStep* step = stepCutting(m_order, wall.line, wall.waste);
+            return step ? step->number : 0;
+        };
+        const bool isOneLater = number(one) > number(other);
+        const WallOf& later = isOneLater ? one : other;
+        const WallOf& earlier = isOneLater ? other : one;
+        return isOut(later.line) && !isOut(earlier.line) ? earlier : later;
+    }
+
+    MoveOut moveOut(const WallOf& wall, double by) const {
         MoveOut out;
-        out.line = id;
+        out.line = wall.line;
         out.by = by;
         out.leaves = by;
-        const SolvedLine* line = findLine(m_solved, id);
-        const auto waste = line ? wasteOf(*line) : std::nullopt;
-        const WorkStep* step = waste ? stepCutting(m_order, id, line->kerfs.front().side) : nullptr;
-        if (step == nullptr) {
+        const SolvedLine* line = findLine(m_solved, wall.line);
+        const WorkStep* step = stepCutting(m_order, wall.line, wall.waste);
+        if (line == nullptr || step == nullptr) {
             return out;
         }
         out.isStop = step->setting.stop.has_value();
@@ -150,7 +157,7 @@ class Answering {
         }
         // Along the fence of a turned gauge the wall moves farther than square to itself.
         const double along = by / std::cos(step->setting.angle.value_or(0) * std::numbers::pi / 180);
-        const bool isBeyond = dot(*waste, leftOf(edgeHeading(*edge))) > 0;
+        const bool isBeyond = dot(towards(*line, wall.waste), leftOf(edgeHeading(*edge))) > 0;
         out.shift = isBeyond ? -along : along;
         out.setting = (out.isStop ? *step->setting.stop : *step->setting.fence) + *out.shift;
         out.addsLayers = isBeyond;
@@ -159,11 +166,11 @@ class Answering {
         return out;
     }
 
-    std::optional<FacingSize> sizeBetween(const LineId& one, const LineId& other) const {
+    std::optional<std::pair<const SolvedCutout*, const FacingSize*>> facingPair(const Pair& walls) const {
         for (const SolvedCutout& cutout : m_solved.cutouts) {
             for (const FacingSize& size : cutout.sizes) {
-                if (isSamePair(Pair{one, other}, Pair{size.first, size.second})) {
-                    return size;
+                if (isSamePair(walls, Pair{size.first, size.second})) {
+                    return std::pair{&cutout, &size};
                 }
             }
         }
@@ -204,15 +211,24 @@ bool isPassed(const std::vector<Record>& all, std::size_t record) {
                        [&](const Record& later) { return measureTheSame(all[record], later); });
 }
 
+std::optional<Side> wasteSide(const SolvedLine& line) {
+    if (line.kerfs.empty()) {
+        return std::nullopt;
+    }
+    const Side side = line.kerfs.front().side;
+    return std::ranges::all_of(line.kerfs, [&](const Kerf& kerf) { return kerf.side == side; }) ? std::optional(side)
+                                                                                              : std::nullopt;
+}
+
 std::optional<double> shortBy(const Project& project, const Solved& solved, const Record& record) {
     const SolvedLine* line = record.line ? findLine(solved, record.line->first) : nullptr;
-    const auto waste = line ? wasteOf(*line) : std::nullopt;
-    if (!waste || headingFrom(record.line->second, line->from, line->to) != Heading::Along) {
+    const auto side = line ? wasteSide(*line) : std::nullopt;
+    if (!side || headingFrom(record.line->second, line->from, line->to) != Heading::Along) {
         return std::nullopt;
     }
     const Edge edge = record.line->second;
     const double beyond = record.measured - distanceFromEdge(project.panel, edge, line->from);
-    return dot(*waste, leftOf(edgeHeading(edge))) > 0 ? beyond : -beyond;
+    return dot(towards(*line, *side), leftOf(edgeHeading(edge))) > 0 ? beyond : -beyond;
 }
 
 std::vector<MeasuredAnswer> measuredAnswers(const Project& project, const Solved& solved, const OrderOfWork& order,

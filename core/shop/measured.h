@@ -66,8 +66,11 @@ struct MeasuredAnswer {
 [[nodiscard]] std::vector<MeasuredAnswer> measuredAnswers(const Project& project, const Solved& solved,
                                                           const OrderOfWork& order, const Tape& tape = {});
 
+/// The side on which all kerfs of the line lie; none where it has none, or has them on both.
+[[nodiscard]] std::optional<Side> wasteSide(const SolvedLine& line);
+
 /// How far a wall was found short of its line, mm; less than 0: past it. None for an entry that is not a line's distance
-/// from an edge parallel to it.
+/// from an edge parallel to it, and for a line with walls on both its sides: which was measured is not said.
 [[nodiscard]] std::optional<double> shortBy(const Project& project, const Solved& solved, const Record& record);
 
 /// Whether two entries measure the same: the later one counts.

@@ -64,8 +64,8 @@ std::string boreText(const Project& project, const MeasuredAnswer& answer, const
 
 std::string nothingText(const Record& record) {
     if (record.line) {
-        return "Line " + record.line->first + " has no wall that runs along the " + edgeWord(record.line->second) +
-               " edge, so its distance from there says nothing: measure across the opening.";
+        return "From the " + edgeWord(record.line->second) + " edge nothing can be said of line " + record.line->first +
+               ": it has no wall along that edge, or one on each side. Measure across the opening.";
     }
     if (record.between) {
         return "Walls " + record.between->first + " and " + record.between->second +

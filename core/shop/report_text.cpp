@@ -4,6 +4,8 @@
 #include "core/says/json_text.h"
 #include "core/says/words.h"
 #include "core/shop/exactness.h"
+#include "core/shop/measured.h"
+#include "core/shop/measured_words.h"
 
 namespace kerfwall {
 
@@ -21,6 +23,7 @@ constexpr Words<Regime, 6> kRegimeWords{{{"sound", Regime::Sound},
 constexpr Words<Turn, 2> kTurnWords{{{"left", Turn::Left}, {"right", Turn::Right}}};
 constexpr Words<Rides, 3> kRidesWords{
     {{"clear", Rides::Clear}, {"kerfs", Rides::Kerfs}, {"both", Rides::Both}}};
+constexpr Words<Stands, 3> kStandsWords{{{"on-line", Stands::OnLine}, {"short", Stands::Short}, {"past", Stands::Past}}};
 constexpr Words<Severity, 3> kSeverityWords{
     {{"stop", Severity::Stop}, {"care", Severity::Care}, {"note", Severity::Note}}};
 constexpr Words<Task, 10> kTaskWords{{{"mark", Task::Mark},
@@ -276,13 +279,28 @@ Json stepOf(const WorkStep& step) {
     return object;
 }
 
+// What the plan answers to an entry of the record: fence or stop by `shift` to `setting`, or layers of tape.
+Json answerOf(const Project& project, const MeasuredAnswer& answer) {
+    Json object{{"measured", recordWords(project, project.record.at(answer.record))}};
+    putWordIf(object, "stands", kStandsWords, answer.stands);
+    object["off"] = answer.off;
+    if (answer.moveOut) {
+        object["line"] = answer.moveOut->line;
+        putIf(object, "shift", answer.moveOut->shift);
+        putIf(object, answer.moveOut->isStop ? "stop" : "fence", answer.moveOut->setting);
+        object["layers"] = answer.moveOut->addsLayers ? answer.moveOut->layers : -answer.moveOut->layers;
+    }
+    object["text"] = answer.text;
+    return object;
+}
+
 }  // namespace
 
 std::string reportText(const Project& project, const Solved& solved, const std::vector<Finding>& findings,
                        const OrderOfWork& order) {
     const Bench& bench = benchOf(project);
     const auto lineOnBench = [&](const SolvedLine& line) { return lineOf(line, bench); };
-    return jsonText(Json{{"format", "kerfwall-report"},
+    Json report{{"format", "kerfwall-report"},
                          {"version", kReportVersion},
                          {"title", project.title},
                          {"lines", listOf(solved.lines, lineOnBench)},
@@ -292,7 +310,12 @@ std::string reportText(const Project& project, const Solved& solved, const std::
                          {"plan",
                           {{"setups", order.setups},
                            {"lower_bound", order.lowerBound},
-                           {"steps", listOf(order.steps, stepOf)}}}});
+                           {"steps", listOf(order.steps, stepOf)}}}};
+    if (!project.record.empty()) {
+        report["record"] = listOf(measuredAnswers(project, solved, order),
+                                  [&](const MeasuredAnswer& answer) { return answerOf(project, answer); });
+    }
+    return jsonText(report);
 }
 
 }  // namespace kerfwall

@@ -144,12 +144,33 @@ TEST(Measured, AWallMeasuredAgainIsAnsweredOnce) {
 TEST(Measured, WhatSaysNothingIsNotAnswered) {
     const MeasuredAnswer askew = answerTo(foundAt("A", Edge::Left, 110));
     EXPECT_FALSE(askew.stands);
-    EXPECT_TRUE(askew.text.starts_with("Line A has no wall that runs along the left edge"));
+    EXPECT_TRUE(askew.text.starts_with("From the left edge nothing can be said of line A"));
     EXPECT_FALSE(answerTo(foundAcross("A", "C", 110)).stands);
     Record bore;
     bore.bore = {"A", "C"};
     bore.measured = 40;
     EXPECT_FALSE(answerTo(bore).stands);
+}
+
+// A second window under A down to K at 40: A has a wall on each side. Across the upper one 55.6 lacks 0.4; B's wall is
+// out, so A's upper wall moves, whose waste lies beyond: fence 90.0 - 0.4. Across the lower one (50 drawn, 49.6 found)
+// K's is out, so A's lower wall moves, whose waste lies between: its fence 90 - 3.2 + 0.4.
+TEST(Measured, OfALineWithWallsOnBothSidesTheOneAcrossWhichWasMeasured) {
+    Project project = hand::recordedWindow();
+    LayoutLine line;
+    line.id = "K";
+    line.place = ByOffset{Edge::Bottom, 40};
+    project.lines.push_back(line);
+    project.cutouts.push_back({"lower", {{200, 60}}, {}, {}, {}});
+    const auto answers = answersOf(project, {foundAt("A", Edge::Bottom, 90.4), foundAt("B", Edge::Bottom, 146),
+                                             foundAt("K", Edge::Bottom, 40), foundAcross("A", "B", 55.6),
+                                             foundAcross("A", "K", 49.6)});
+    EXPECT_FALSE(answers[0].stands);
+    ASSERT_TRUE(answers[3].moveOut && answers[4].moveOut);
+    EXPECT_EQ(answers[3].moveOut->line, "A");
+    EXPECT_NEAR(answers[3].moveOut->setting.value(), 89.6, 1e-9);
+    EXPECT_EQ(answers[4].moveOut->line, "A");
+    EXPECT_NEAR(answers[4].moveOut->setting.value(), 87.2, 1e-9);
 }
 
 // A corner bored to a radius of 20 is 40 across.

@@ -206,6 +206,23 @@ TEST(ReportText, SizesAndAnglesSayHowExactTheyAre) {
     EXPECT_NEAR(told["cutouts"][0]["corners"][0]["angle_worst"], 0.0057296, 1e-7);
 }
 
+// Expected from: pencil: B found 0.4 short, the waste between it and its fence: 142.8 + 0.4, or two layers of 0.15 off.
+TEST(ReportText, TheRecordIsAnswered) {
+    hand::Job job = hand::windowJob();
+    EXPECT_FALSE(json::parse(reportText(job.project, job.solved, {}, plan(job.project, job.solved))).contains("record"));
+    Record entry;
+    entry.line = {"B", Edge::Bottom};
+    entry.measured = 145.6;
+    job.project.record = {entry};
+    const json told = json::parse(reportText(job.project, job.solved, {}, plan(job.project, job.solved)))["record"][0];
+    EXPECT_EQ(told["measured"], "B, 145.6 mm from the bottom edge");
+    EXPECT_EQ(told["stands"], "short");
+    EXPECT_NEAR(told["off"], 0.4, 1e-9);
+    EXPECT_NEAR(told["shift"], 0.4, 1e-9);
+    EXPECT_NEAR(told["fence"], 143.2, 1e-9);
+    EXPECT_EQ(told["layers"], -2) << "less than 0: peeled off";
+}
+
 TEST(ReportText, NumbersComeBackBitForBit) {
     Solved solved = everythingSolved();
     solved.cutouts[0].drawnArea = 0.1 + 0.2;

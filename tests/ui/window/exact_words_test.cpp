@@ -16,6 +16,14 @@ TEST(ExactWords, AreRoundedUp) {
     EXPECT_EQ(exactWords({{9, 8}, {}}, Units::Millimetres), QStringLiteral("± 8, at worst 9 (no class of ISO 2768-1)"));
 }
 
+// Expected from: GUM 4.3.7: 2 x 0.212132 / sqrt 3 = 0.24495, rounded up 0.25; ISO 2768-1: 56 mm may be off by 0.3 in class m.
+TEST(ExactWords, AtLengthOnceChosen) {
+    EXPECT_EQ(exactSentences({{0.3, 0.212132}, ToleranceClass::Medium}, 56, Units::Millimetres),
+              QStringLiteral("Likely within ± 0.22, from all the settings it depends on; about 95 of 100 within ± 0.25, none beyond ± 0.3. "
+                             "Class m of ISO 2768-1 allows ± 0.3 here."));
+    EXPECT_FALSE(exactSentences({{9, 8}, {}}, 56, Units::Millimetres).contains(QStringLiteral("Class")));
+}
+
 // Expected from: the promise: the angle farthest off speaks, and no class where one angle keeps none.
 TEST(ExactWords, OfAllAnglesTheFarthestOff) {
     CutoutExactness cutout;
