@@ -62,7 +62,6 @@ TEST(KerfSteps, KerfsOfOneSettingShareAStep) {
     job.solved.lines.push_back(hand::level(job.project, "E", 93.2, Side::Right));
     const KerfSteps kerfs = kerfSteps(job.project, job.solved);
     EXPECT_EQ(kerfs.setups, 4);
-    EXPECT_EQ(kerfs.lowerBound, 4);
     const WorkStep step = cutting(kerfs, "E");
     EXPECT_EQ(step.lines, (std::vector<LineId>{"A", "E"}));
     EXPECT_EQ(step.sides, (std::vector<Side>{Side::Left, Side::Right}));
@@ -98,20 +97,6 @@ TEST(KerfSteps, CutToMarksEachLineIsASetup) {
     const WorkStep step = cutting(kerfs, "C");
     EXPECT_FALSE(step.setting.stop || step.stopEdge);
     EXPECT_EQ(step.against, Edge::Bottom);
-}
-
-// Expected from: pencil. One saw that can only rip: line A's kerf at 90 and one at 93.2 need one setting
-// between them, so no plan needs fewer than one and this takes one; a third at 200 makes two.
-TEST(KerfSteps, TheBoundCountsKerfsThatCannotShare) {
-    Project project = hand::panelOf(400, 250);
-    project.bench->saws.resize(1);
-    Solved solved;
-    solved.lines = {hand::level(project, "A", 90, Side::Left), hand::level(project, "E", 93.2, Side::Right)};
-    EXPECT_EQ(kerfSteps(project, solved).lowerBound, 1);
-    solved.lines.push_back(hand::level(project, "F", 200, Side::Right));
-    const KerfSteps kerfs = kerfSteps(project, solved);
-    EXPECT_EQ(kerfs.lowerBound, 2);
-    EXPECT_EQ(kerfs.setups, 2);
 }
 
 // Expected from: pencil. Face down on the rip fence the left end leads: A stands 250 - 90 = 160 from the left
