@@ -10,9 +10,11 @@ namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kAroundBlade = kBladeAway + kBladeLong + 3;
+constexpr double kAroundBlade = kBladeAway + kBladeLong + kBladeWords;
 constexpr double kAroundFence = 16;
 constexpr double kAroundTurn = 21;
+constexpr double kAroundStop = 18;
+constexpr double kAroundMarks = 25;
 constexpr double kCrossing = 0.3;  // share of a way that counts as going across a side
 
 void takeIn(Box& box, const std::vector<Point>& places) {
@@ -36,12 +38,14 @@ StepRoom stepRoom(const Project& project, const Solved& solved, const OrderOfWor
     const Lying lying = lyingAt(project, step);
     StepRoom room;
     room.panel = boundsLaid(project.panel, lying);
+    if (step.task == Task::Mark && !step.see.empty()) room.left = room.right = room.below = room.above = kAroundMarks;
     if (step.task != Task::Kerf) return room;
     takeIn(room.panel, laid(railOf(project, solved, step), lying));
     if (const auto way = cutWayOf(project, solved, step)) makeRoom(room, -1.0 * way->forward, kAroundBlade);
     if (step.against) {
         const Point off = lying.put(-1.0 * leftOf(edgeRun(project.panel, *step.against).along));
         makeRoom(room, off, step.turn ? kAroundTurn : kAroundFence);
+        if (step.stopEdge) makeRoom(room, lying.put(-1.0 * leftOf(edgeRun(project.panel, *step.stopEdge).along)), kAroundStop);
     }
     return room;
 }
@@ -60,6 +64,7 @@ Drawing stepDrawing(const Project& project, const Solved& solved, const OrderOfW
     StepSheet sheet{drawing, project, solved, step, lyingAt(project, step), markScale};
     addPanelAfter(sheet, panelAfter(solved, order, index));
     addMachine(sheet);
+    addHoleSizes(sheet);
     const StepRoom room = stepRoom(project, solved, order, index);
     drawing.bounds = {room.panel.low - markScale * Point{room.left, room.below},
                       room.panel.high + markScale * Point{room.right, room.above}};

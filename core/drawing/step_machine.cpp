@@ -14,6 +14,8 @@
 namespace kerfwall {
 namespace {
 
+constexpr double kRailPast = 40;  // mm a rail is shown past the panel, of what it has
+
 // mm on paper.
 constexpr double kBar = 5;            // a fence's width
 constexpr double kBarPast = 9;        // ... and how far it runs on past the panel
@@ -22,7 +24,7 @@ constexpr double kStopWide = 6;
 constexpr double kSizeAway = 10;      // from the edge on the fence to the dimension
 constexpr double kTurnAway = 16;      // ... and to the words for a turn
 constexpr double kSpacer = 2;
-constexpr double kRipPast = 26;       // the rip fence runs on past the blade
+constexpr double kRipPast = 28;       // the rip fence runs on past the blade
 constexpr double kBeside = 6;         // from the panel to the arrow of the push
 constexpr double kArrowLong = 22;
 constexpr double kArrowHead = 3.6;
@@ -121,6 +123,10 @@ class MachineSketch {
         const Point corner = atEnd ? edge.end : edge.start;
         const Point outwards = (atEnd ? 1.0 : -1.0) * edge.along;
         bar(corner, corner - kStopLong * s() * edge.off, kStopWide * s() * outwards, "stop");
+        const Point named = corner + (kStopWide + 1.5) * s() * outwards - kStopLong / 2 * s() * edge.off;
+        const Anchor anchor = outwards.x < 0 ? Anchor::Right : Anchor::Left;
+        m_sheet.drawing.marks.emplace_back(
+            Label{Ink::Text, named - Point{0, 0.36 * kWords * s()}, "stop", kWords, anchor, 0, "stop"});
         const Point blade = corner - *step.setting.stop * outwards;
         const double away = kSizeAway * s();
         const bool offIsLeft = dot(leftOf(blade - corner), edge.off) > 0;
@@ -165,15 +171,16 @@ class MachineSketch {
         const Point along = unit(line->to - line->from);
         const Point across = (m_sheet.step.sides.front() == Side::Left ? 1.0 : -1.0) * leftOf(along);
         const Point seen = m_sheet.lying.put(across);
-        double beside = 5;
+        constexpr double kTick = 5;
         for (const double at : {plunge->surfaceFrom, plunge->fullFrom, plunge->fullTo, plunge->surfaceTo}) {
             const Point place = m_sheet.lying.put(line->from + at * along);
             const bool isFull = at == plunge->fullFrom || at == plunge->fullTo;
-            m_sheet.drawing.marks.emplace_back(Stroke{isFull ? Ink::HereEdge : Ink::EdgeTick, place - 2 * s() * seen,
-                                                      place + beside * s() * seen, "plunge"});
+            // Marks of full depth on the waste's side, those where the blade leaves the face on the other.
+            const Point side = (isFull ? kTick : -kTick) * s() * seen;
+            m_sheet.drawing.marks.emplace_back(
+                Stroke{isFull ? Ink::HereEdge : Ink::EdgeTick, place - 0.4 * side, place + side, "plunge"});
             const Point drop{0, -0.36 * kWords * s()};
-            words(place + (beside + 3) * s() * seen + drop, size(at), 0, "plunge");
-            beside = beside > 5 ? 5 : 10;  // neighbours one above the other
+            words(place + 1.7 * side + drop, size(at), 0, "plunge");
         }
     }
 
@@ -182,6 +189,8 @@ class MachineSketch {
         const Point near = way.entry - kBladeAway * s() * way.forward;
         const Point far = near - kBladeLong * s() * way.forward;
         area(Ink::Blade, {near, far, far + across, near + across}, "blade");
+        const Point drop{0, -0.36 * kWords * s()};
+        words(far + 0.5 * across - 3 * s() * way.forward + drop, "blade", 0, "blade");
     }
 
     /// The panel is pushed at a table; the saw itself on a rail or an arm.
@@ -258,7 +267,7 @@ std::vector<Point> railOf(const Project& project, const Solved& solved, const Wo
     if (!line) return {};
     const Point along = unit(line->to - line->from);
     const Point kept = (step.sides.front() == Side::Left ? -1.0 : 1.0) * leftOf(along);
-    const double past = std::max(0.0, std::min(saw->railLength - distance(line->from, line->to), 2 * saw->railWidth)) / 2;
+    const double past = std::clamp((saw->railLength - distance(line->from, line->to)) / 2, 0.0, kRailPast);
     const Point from = line->from - past * along;
     const Point to = line->to + past * along;
     return {from, to, to + saw->railWidth * kept, from + saw->railWidth * kept};

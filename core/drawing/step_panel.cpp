@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/drawing/drawn_size.h"
 #include "core/drawing/plan_parts.h"
 #include "core/drawing/step_parts.h"
 #include "core/geometry/angle.h"
@@ -20,9 +21,12 @@ constexpr double kTick = 4.5;
 constexpr double kWasteTick = 3;
 constexpr double kIdAway = 8;
 constexpr double kIdHeight = 4;
+constexpr double kMeasureAway = 11;
+constexpr double kMeasureHeight = 3;
 constexpr double kNameHeight = 2.8;
 constexpr double kNameInside = 3.2;
-constexpr double kPastMouth = 0.6;
+constexpr double kPastMouth = 0.4;
+const std::string kReference = ", the reference";
 
 template <typename Thing>
 bool holds(const std::vector<Thing>& all, const Thing& one) {
@@ -108,7 +112,10 @@ class PanelSketch {
         for (const auto& loops : open) area(Ink::Opened, loops, "open");
         for (const auto& loops : open) addMouths(loops);
         for (const std::size_t cutout : m_after.here.sawnOut) {
-            area(Ink::Here, roughOutline(cutout).loops, m_sheet.solved.cutouts[cutout].id);
+            const std::vector<OutlineLoop> loops = roughOutline(cutout).loops;
+            area(Ink::Here, loops, m_sheet.solved.cutouts[cutout].id);
+            area(Ink::HereEdge, loops, m_sheet.solved.cutouts[cutout].id);
+            addMouths(loops);
         }
         for (const ReliefHole& hole : m_after.here.holes) addHoleHere(hole);
     }
@@ -121,6 +128,7 @@ class PanelSketch {
             const Outline rough = roughOutline(index);
             rest.insert(rest.end(), rough.loops.begin(), rough.loops.end());
             area(Ink::Here, rest, cutout.id);
+            area(Ink::HereEdge, rough.loops, cutout.id);
         }
         area(Ink::Template, cutout.opening.loops, cutout.id);
         addMouths(cutout.opening.loops);
@@ -210,9 +218,22 @@ class PanelSketch {
         const Point side = kWasteTick * m_sheet.scale * edge.along;
         if (mark.wasteToStart) stroke(ink, flag, flag - side, line.id);
         if (mark.wasteToEnd) stroke(ink, flag, flag + side, line.id);
+        if (m_after.here.marks.size() && inView) addMeasure(mark.mark, at, out);
         const Point drop{0, -0.36 * kIdHeight * m_sheet.scale};
         m_sheet.drawing.marks.emplace_back(Label{Ink::Text, m_sheet.lying.put(at + kIdAway * out) + drop, line.id, kIdHeight,
                                                  Anchor::Middle, 0, line.id});
+    }
+
+    /// Where a mark is made, how far it stands from the edge it is measured from: beyond its id, along the way out.
+    void addMeasure(const EdgeMark& mark, Point at, Point out) {
+        const Point off = m_sheet.lying.put(out);
+        const bool upright = std::abs(off.y) > std::abs(off.x);
+        const bool reads = upright ? off.y > 0 : off.x > 0;  // away from the panel
+        const Point drop = upright ? Point{0.36 * kMeasureHeight * m_sheet.scale, 0} : Point{0, -0.36 * kMeasureHeight * m_sheet.scale};
+        m_sheet.drawing.marks.emplace_back(Label{Ink::Text, m_sheet.lying.put(at + kMeasureAway * out) + drop,
+                                                 drawnSize(measuredAlong(m_sheet.project.panel, mark), m_sheet.project.units),
+                                                 kMeasureHeight, reads ? Anchor::Left : Anchor::Right, upright ? 90.0 : 0.0,
+                                                 "measure"});
     }
 
     /// Just inside each edge, in the middle of its longest stretch that no line meets.
@@ -220,20 +241,26 @@ class PanelSketch {
         const Panel& panel = m_sheet.project.panel;
         for (const Edge edge : kEdges) {
             const Run run = edgeRun(panel, edge);
-            const Point middle = run.start + clearPlace(edge, run.length) * run.along;
+            const auto [from, to] = clearStretch(edge, run.length);
+            const Point middle = run.start + (from + to) / 2 * run.along;
             const Point at = m_sheet.lying.put(middle + kNameInside * m_sheet.scale * leftOf(run.along));
             std::string name = std::string(edgeName(edge)) + " edge";
-            if (edge == panel.referenceEdge) name += ", the reference";
+            if (edge == panel.referenceEdge && fits(name + kReference, to - from)) name += kReference;
+            if (!fits(name, to - from)) continue;
             const Point along = m_sheet.lying.put(run.along);
             const bool back = along.x < -1e-9 || (along.x < 1e-9 && along.y < 0);
             const Point reads = back ? -1.0 * along : along;
-            const double turn = std::atan2(reads.y, reads.x) ;
+            const double turn = degrees(std::atan2(reads.y, reads.x));
             const Point drop = -0.36 * kNameHeight * m_sheet.scale * leftOf(reads);
             m_sheet.drawing.marks.emplace_back(
                 Label{Ink::FaintText, at + drop, name, kNameHeight, Anchor::Middle, turn, "edge " + std::string(edgeName(edge))});
         }
     }
-    [[nodiscard]] double clearPlace(Edge edge, double length) const {
+    /// Letters are about six tenths of their height wide.
+    [[nodiscard]] bool fits(const std::string& text, double room) const {
+        return 0.62 * kNameHeight * m_sheet.scale * static_cast<double>(text.size()) < room;
+    }
+    [[nodiscard]] std::pair<double, double> clearStretch(Edge edge, double length) const {
         std::vector<double> met{0, length};
         for (const SolvedLine& line : m_sheet.solved.lines) {
             for (const LineMark& mark : line.marks) {
@@ -245,7 +272,7 @@ class PanelSketch {
         for (std::size_t i = 2; i < met.size(); ++i) {
             if (met[i] - met[i - 1] > met[widest] - met[widest - 1] + 1e-9) widest = i;
         }
-        return (met[widest] + met[widest - 1]) / 2;
+        return {met[widest - 1], met[widest]};
     }
 
     [[nodiscard]] bool isTrimmed(std::size_t cutout) const {

@@ -32,11 +32,17 @@ struct CutWay {
 /// The wood: openings, holes, kerfs, lines and marks, as far as they are made; what the step makes marked.
 void addPanelAfter(StepSheet& sheet, const PanelAfter& after);
 
+/// How far the centres of this step's holes stand from the edges they are measured from.
+void addHoleSizes(StepSheet& sheet);
+
 /// Fence, stop, wedge, spacer, rail and blade with their dimensions, which way the cut runs, and the bit's way round.
 void addMachine(StepSheet& sheet);
 
 /// The rail's four corners, panel frame; none where the step is not cut along a rail.
 [[nodiscard]] std::vector<Point> railOf(const Project& project, const Solved& solved, const WorkStep& step);
+
+/// How far a mark lies along its edge from where marks are measured: the reference edge, or its measured end.
+[[nodiscard]] double measuredAlong(const Panel& panel, const EdgeMark& mark);
 
 /// An arrow of that length from `from` along unit `way`, mm on paper.
 void addArrow(StepSheet& sheet, Point from, Point way, double length, const std::string& id);
@@ -44,5 +50,6 @@ void addArrow(StepSheet& sheet, Point from, Point way, double length, const std:
 // mm on paper.
 inline constexpr double kBladeAway = 12;  // from where the cut begins to the blade
 inline constexpr double kBladeLong = 12;
+inline constexpr double kBladeWords = 6;  // beyond the blade, for its name
 
 }  // namespace kerfwall

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <fstream>
+#include <map>
 #include <sstream>
 
 #include "core/drawing/lying.h"
@@ -111,6 +112,15 @@ TEST(StepDrawing, TheStopIsDimensionedAlongTheFenceOnTheSideItStands) {
     EXPECT_NEAR(block.low.x - kerf.high.x, 110, 1e-9);
 }
 
+// What is written reads from below or from the right: on the edges that lie upright it is turned a quarter.
+TEST(StepDrawing, EdgeNamesRunAlongTheirEdges) {
+    const Planned job = window();
+    const Drawing drawing = job.picture(job.stepOf("C"));
+    EXPECT_NEAR(named<Label>(drawing, "edge left").at(0).turn, 90, 1e-9);
+    EXPECT_NEAR(named<Label>(drawing, "edge top").at(0).turn, 0, 1e-9);
+    EXPECT_GT(named<Label>(drawing, "edge left").at(0).at.x, named<Label>(drawing, "edge right").at(0).at.x);
+}
+
 // The blade meets the end that leads: above the panel at a table saw, in line with the kerf.
 TEST(StepDrawing, TheBladeStandsBeforeTheEndThatLeadsInLineWithTheKerf) {
     const Planned job = window();
@@ -198,6 +208,27 @@ TEST(StepDrawing, TheBitsWayRunsAsTheFeedSays) {
     const Point middle = lyingAt(job.project, step).put({200, 118});
     const double turn = cross(arrow[0].to - arrow[0].from, middle - arrow[0].from);
     EXPECT_EQ(turn < 0, step.setting.feedClockwise.value());
+}
+
+// Pencil: each centre is measured from the left and the bottom edge; A and B, C and D give two of each. The file: bores
+// of radius 25 tangent to x 120 and 280, y 140 and 260.
+TEST(StepDrawing, BoresAreDimensionedFromTheEdgesThatAreTrue) {
+    const Planned job = sample("round_window");
+    std::vector<std::string> texts;
+    for (const Dimension& size : named<Dimension>(job.picture(job.stepOf(Task::Bore)), "hole")) texts.push_back(size.text);
+    EXPECT_EQ(texts, (std::vector<std::string>{"145", "255", "165", "235"}));
+}
+
+// Pencil: A lies 90 and B 146 above the bottom edge, C 110 and D 290 from the left; each at both its ends.
+TEST(StepDrawing, MarksCarryTheirMeasure) {
+    const Planned job = window();
+    const std::size_t index = job.stepOf(Task::Mark) + 1;
+    std::map<std::string, int> count;
+    for (const Label& label : named<Label>(job.picture(index), "measure")) ++count[label.text];
+    EXPECT_EQ(count["90"], 2);
+    EXPECT_EQ(count["146"], 2);
+    EXPECT_EQ(count["110"], 2);
+    EXPECT_EQ(count["290"], 2);
 }
 
 // A law: the room holds all that is drawn, whatever the scale.
