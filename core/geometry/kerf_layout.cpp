@@ -8,22 +8,6 @@
 namespace kerfwall {
 namespace {
 
-/// What one end of a wall asks of its kerf.
-struct WallEnd {
-    double at = 0;    ///< where its full depth must reach, mm along the line
-    bool open = false;   ///< at the panel's edge
-    bool bored = false;  ///< at a bore larger than the bit: the kerf counts no further in an outline
-};
-
-/// A wall seen along its line: `low` before `high`.
-struct WallOnLine {
-    std::size_t cutout = 0;
-    double from = 0;
-    double to = 0;
-    WallEnd low;
-    WallEnd high;
-};
-
 double along(const ArrangedLine& line, Point place) { return dot(place - line.from, line.direction); }
 
 WallEnd endAt(const Border& border, const ArrangedLine& line, const std::optional<std::size_t>& corner,
@@ -107,23 +91,15 @@ LaidKerf stoppedKerf(const WallEnd& low, const WallEnd& high, double length, dou
     return laid;
 }
 
-std::vector<LaidKerf> kerfsOfSide(const std::vector<WallOnLine>& walls, std::size_t lineIndex, const Project& project,
-                                  const Arranged& arranged, double depth, double blade) {
-    const ArrangedLine& line = arranged.lines[lineIndex];
-    const double length = distance(line.from, line.to);
-    if (project.lines[line.index].extent != Extent::Stopped) return {throughKerf(walls, length)};
-    std::vector<LaidKerf> laid;
-    for (std::size_t first = 0; first < walls.size();) {
-        std::size_t last = first;
-        while (last + 1 < walls.size() && staysInside(walls[last], walls[last + 1], lineIndex, arranged)) ++last;
-        const bool through = walls[first].low.open && walls[last].high.open;
-        const auto shared = std::vector<WallOnLine>(walls.begin() + static_cast<std::ptrdiff_t>(first),
-                                                    walls.begin() + static_cast<std::ptrdiff_t>(last) + 1);
-        laid.push_back(through ? throughKerf(shared, length)
-                               : stoppedKerf(walls[first].low, walls[last].high, length, depth, blade));
-        first = last + 1;
+/// The walls of one side, parted where the line leaves the cutout between them.
+std::vector<std::vector<WallOnLine>> partedWalls(const std::vector<WallOnLine>& walls, std::size_t line,
+                                                 const Arranged& arranged) {
+    std::vector<std::vector<WallOnLine>> runs;
+    for (const WallOnLine& wall : walls) {
+        if (runs.empty() || !staysInside(runs.back().back(), wall, line, arranged)) runs.emplace_back();
+        runs.back().push_back(wall);
     }
-    return laid;
+    return runs;
 }
 
 }  // namespace
@@ -134,31 +110,61 @@ double reachOfRound(double bladeDiameter, double kerfDepth, double z) {
     return std::sqrt(std::max(0.0, (radius - level) * (radius + level)));
 }
 
-std::vector<LaidKerf> layKerfs(const Project& project, const Arranged& arranged, const std::vector<Border>& borders,
-                               const std::vector<std::optional<std::size_t>>& saws) {
-    const Bench& bench = benchOf(project);
-    const double depth = kerfDepthOf(project);
-    constexpr double kKerfWithoutSaw = 3.2;
-    std::vector<LaidKerf> laid;
+std::set<LineSide> saidToStop(const Project& project, const Arranged& arranged) {
+    std::set<LineSide> stopped;
     for (std::size_t i = 0; i < arranged.lines.size(); ++i) {
-        if (!arranged.lines[i].cut) continue;
-        const Saw* saw = saws[i] ? &bench.saws[*saws[i]] : nullptr;
-        const Saw* first = bench.saws.empty() ? nullptr : &bench.saws.front();
-        const Saw* like = saw ? saw : first;
+        if (project.lines[arranged.lines[i].index].extent != Extent::Stopped) continue;
+        stopped.insert({i, Side::Left});
+        stopped.insert({i, Side::Right});
+    }
+    return stopped;
+}
+
+std::vector<KerfRun> kerfRuns(const Project& project, const Arranged& arranged, const std::vector<Border>& borders,
+                              const std::set<LineSide>& stopped) {
+    std::vector<KerfRun> runs;
+    for (std::size_t i = 0; i < arranged.lines.size(); ++i) {
+        const ArrangedLine& line = arranged.lines[i];
+        if (!line.cut) continue;
         for (const Side side : {Side::Left, Side::Right}) {
+            const LineSide on{i, side};
             const auto walls = wallsOn(i, side, project, arranged, borders);
             if (walls.empty()) continue;
-            const double blade = like ? like->blade : stockSaw(SawKind::GuideRail).blade;
-            for (LaidKerf& kerf : kerfsOfSide(walls, i, project, arranged, depth, blade)) {
-                kerf.line = i;
-                kerf.kerf.side = side;
-                kerf.kerf.saw = saws[i];
-                kerf.kerf.width = like ? like->kerf : kKerfWithoutSaw;
-                kerf.kerf.depth = depth;
-                laid.push_back(std::move(kerf));
+            const double length = distance(line.from, line.to);
+            if (!stopped.contains(on)) {
+                runs.push_back({on, false, length, walls});
+                continue;
+            }
+            for (auto& parted : partedWalls(walls, i, arranged)) {
+                const bool goesThrough = parted.front().low.open && parted.back().high.open;
+                runs.push_back({on, !goesThrough, length, std::move(parted)});
             }
         }
     }
+    return runs;
+}
+
+LaidKerf laidKerf(const Project& project, const KerfRun& run, std::optional<std::size_t> saw) {
+    constexpr double kKerfWithoutSaw = 3.2;
+    const Bench& bench = benchOf(project);
+    const double depth = kerfDepthOf(project);
+    const Saw* like = saw ? &bench.saws[*saw] : bench.saws.empty() ? nullptr : &bench.saws.front();
+    const double blade = like ? like->blade : stockSaw(SawKind::GuideRail).blade;
+    LaidKerf laid = run.stopped ? stoppedKerf(run.walls.front().low, run.walls.back().high, run.length, depth, blade)
+                                : throughKerf(run.walls, run.length);
+    laid.line = run.on.line;
+    laid.kerf.side = run.on.side;
+    laid.kerf.saw = saw;
+    laid.kerf.width = like ? like->kerf : kKerfWithoutSaw;
+    laid.kerf.depth = depth;
+    return laid;
+}
+
+std::vector<LaidKerf> layKerfs(const Project& project, const std::vector<KerfRun>& runs,
+                               const std::vector<std::optional<std::size_t>>& saws) {
+    std::vector<LaidKerf> laid;
+    laid.reserve(runs.size());
+    for (std::size_t i = 0; i < runs.size(); ++i) laid.push_back(laidKerf(project, runs[i], saws[i]));
     return laid;
 }
 

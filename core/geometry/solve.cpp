@@ -12,7 +12,7 @@
 #include "core/geometry/use_of.h"
 #include "core/geometry/widest_disc.h"
 #include "core/geometry/work_opening.h"
-#include "core/shop/saw_choice.h"
+#include "core/shop/laid_cuts.h"
 
 namespace kerfwall {
 namespace {
@@ -123,6 +123,32 @@ std::vector<SolvedLine> solvedLines(const Project& project, const Arranged& arra
     return lines;
 }
 
+/// Everything that hangs on how the kerfs are cut.
+void answerWith(const LaidCuts& cuts, Solved& solved, const Project& project, const Arranged& arranged,
+                const std::vector<Border>& borders) {
+    World world{project, arranged, cuts.kerfs, 0};
+    for (const LaidKerf& kerf : cuts.kerfs) world.widestKerf = std::max(world.widestKerf, kerf.kerf.width);
+    solved.lines = solvedLines(project, arranged, cuts.kerfs);
+    solved.leastSetups = cuts.leastSetups;
+    solved.cutouts.clear();
+    for (std::size_t i = 0; i < arranged.cutouts.size(); ++i) {
+        solved.cutouts.push_back(solveCutout(world, arranged.cutouts[i], borders[i], solved.use, solved.bitRadius));
+    }
+}
+
+/// Solved with all kerfs through that the project leaves to the program; then again with those stopped that do
+/// harm, as long as there are such. Each round stops one more, so it ends.
+void answer(Solved& solved, const Project& project, const Arranged& arranged, const std::vector<Border>& borders) {
+    Stops stops{saidToStop(project, arranged), {}};
+    while (true) {
+        const LaidCuts cuts = layCuts(project, arranged, borders, stops, solved);
+        answerWith(cuts, solved, project, arranged, borders);
+        const std::set<LineSide> more = sidesToStop(project, arranged, borders, stops, cuts, solved);
+        if (more.empty()) return;
+        stops.byItself.insert(more.begin(), more.end());
+    }
+}
+
 }  // namespace
 
 Solved solve(const Project& project) {
@@ -145,16 +171,7 @@ Solved solve(const Project& project) {
     }
     arranged.cutouts = std::move(sound);
 
-    std::vector<LineRun> runs;
-    for (const ArrangedLine& line : arranged.lines) runs.push_back({line.index, line.from, line.to});
-    const std::vector<LaidKerf> kerfs = layKerfs(project, arranged, borders, chooseSaws(project, runs));
-    World world{project, arranged, kerfs, 0};
-    for (const LaidKerf& kerf : kerfs) world.widestKerf = std::max(world.widestKerf, kerf.kerf.width);
-
-    solved.lines = solvedLines(project, arranged, kerfs);
-    for (std::size_t i = 0; i < arranged.cutouts.size(); ++i) {
-        solved.cutouts.push_back(solveCutout(world, arranged.cutouts[i], borders[i], solved.use, solved.bitRadius));
-    }
+    answer(solved, project, arranged, borders);
     return solved;
 }
 

@@ -23,6 +23,7 @@ struct Kerf {
     double fullTo = 0;
     double surfaceFrom = 0;  ///< ... and where the blade's round leaves the layout face, clipped to the panel
     double surfaceTo = 0;
+    std::size_t way = 0;  ///< index into its ways at that saw, see waysAt
     bool operator==(const Kerf&) const = default;
 };
 
@@ -183,6 +184,7 @@ struct Solved {
     std::vector<DrawingTrouble> troubles;
     std::vector<StrayLine> strays;  ///< of the lines in trouble those that have a place
     UseAnswer use;
+    int leastSetups = 0;    ///< no choice of ways for these kerfs needs fewer set-ups; see chooseCuts
     double kerfDepth = 0;   ///< mm
     double bitRadius = 0;   ///< of the trimming bit, mm
     bool operator==(const Solved&) const = default;

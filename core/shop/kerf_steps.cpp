@@ -6,27 +6,37 @@
 #include <tuple>
 
 #include "core/shop/cautions.h"
+#include "core/shop/heading.h"
 #include "core/shop/kerf_text.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 
 namespace {
 
-/// A line that names a saw which cannot cut it, or that no saw on the bench can: only its marks are left.
-Way markedWay(std::optional<std::size_t> saw) {
-    Way way;
-    way.saw = saw;
-    way.toMarks = true;
-    way.beyondSaw = true;
-    return way;
-}
-
-Way bestWay(const Project& project, const SolvedLine& line, const Kerf& kerf) {
+Way chosenWay(const Project& project, const SolvedLine& line, const Kerf& kerf) {
     if (!kerf.saw) {
         return markedWay(std::nullopt);
     }
     const std::vector<Way> ways = waysAt(project, *kerf.saw, askedOf(line, kerf));
-    return ways.empty() ? markedWay(kerf.saw) : ways.front();
+    return kerf.way < ways.size() ? ways[kerf.way] : markedWay(kerf.saw);
+}
+
+/// Saws that stop no kerf first, through kerfs before stopped ones; at one saw from the nearest setting of
+/// fence or stop to the farthest, angle by angle.
+void putInOrder(std::vector<PlannedKerf>& planned, const Project& project, const Solved& solved) {
+    const std::size_t last = benchOf(project).saws.size();
+    const auto isStopped = [&](const PlannedKerf& is) { return solved.lines[is.line].kerfs[is.kerf].stopped; };
+    std::set<std::size_t> stopping;
+    for (const PlannedKerf& is : planned) {
+        if (isStopped(is)) stopping.insert(is.way.saw.value_or(last));
+    }
+    std::ranges::stable_sort(planned, {}, [&](const PlannedKerf& is) {
+        const std::size_t saw = is.way.saw.value_or(last);
+        const Setting& set = is.way.setting;
+        return std::tuple(stopping.contains(saw), saw, isStopped(is), is.way.toMarks, set.angle.value_or(0), is.way.turn,
+                          is.way.stopSide, set.fence ? *set.fence : set.stop.value_or(0));
+    });
 }
 
 }  // namespace
@@ -35,52 +45,14 @@ std::vector<PlannedKerf> plannedKerfs(const Project& project, const Solved& solv
     std::vector<PlannedKerf> planned;
     for (std::size_t i = 0; i < solved.lines.size(); ++i) {
         for (std::size_t k = 0; k < solved.lines[i].kerfs.size(); ++k) {
-            planned.push_back({i, k, bestWay(project, solved.lines[i], solved.lines[i].kerfs[k])});
+            planned.push_back({i, k, chosenWay(project, solved.lines[i], solved.lines[i].kerfs[k])});
         }
     }
-    std::ranges::stable_sort(planned, {}, [&](const PlannedKerf& kerf) {
-        const std::size_t last = benchOf(project).saws.size();
-        return std::tuple(kerf.way.saw.value_or(last), solved.lines[kerf.line].kerfs[kerf.kerf].stopped);
-    });
+    putInOrder(planned, project, solved);
     return planned;
 }
 
 namespace {
-
-/// Every set-up any plan could cut the kerf with.
-std::set<std::string> possibleSetups(const Project& project, const SolvedLine& line, const Kerf& kerf) {
-    std::set<std::string> keys;
-    for (std::size_t saw = 0; saw < benchOf(project).saws.size(); ++saw) {
-        for (const Way& way : waysAt(project, saw, askedOf(line, kerf))) {
-            keys.insert(setupKey(way, line.id));
-        }
-    }
-    keys.insert(setupKey(bestWay(project, line, kerf), line.id));
-    return keys;
-}
-
-/// Kerfs no two of which can share a set-up, picked greedily, those with the fewest ways first: each needs
-/// one of its own, whatever the plan.
-int boundBelow(const Project& project, const Solved& solved) {
-    std::vector<std::set<std::string>> kerfs;
-    for (const SolvedLine& line : solved.lines) {
-        for (const Kerf& kerf : line.kerfs) {
-            kerfs.push_back(possibleSetups(project, line, kerf));
-        }
-    }
-    std::ranges::sort(kerfs, [](const auto& one, const auto& other) {
-        return one.size() != other.size() ? one.size() < other.size() : one < other;
-    });
-    std::set<std::string> taken;
-    int bound = 0;
-    for (const auto& keys : kerfs) {
-        if (std::ranges::none_of(keys, [&](const std::string& key) { return taken.contains(key); })) {
-            taken.insert(keys.begin(), keys.end());
-            ++bound;
-        }
-    }
-    return bound;
-}
 
 /// What one step holds. Cut to marks, the two sides of one line are two steps of one set-up.
 std::string stepKey(const PlannedKerf& planned, const SolvedLine& line) {
@@ -88,6 +60,19 @@ std::string stepKey(const PlannedKerf& planned, const SolvedLine& line) {
     const auto edge = [](std::optional<Edge> is) { return is ? std::to_string(static_cast<int>(*is)) : "-"; };
     return setupKey(way, line.id) + " against " + edge(way.against) + " end " + edge(way.stopEdge) +
            (way.toMarks ? " kerf " + std::to_string(planned.kerf) : "");
+}
+
+/// What is said where the setting is the step before's: only the panel is turned.
+std::string turnedText(const Way& before, const Way& way, const std::vector<LineId>& lines) {
+    if (!before.against || !way.against || *before.against == *way.against) {
+        return "The setting stays as it is. ";
+    }
+    const bool endForEnd = *way.against == oppositeOf(*before.against);
+    if (!endForEnd) {
+        return "The setting stays as it is: turn the panel a quarter round. ";
+    }
+    return "The setting stays as it is: turn the panel end for end, and " + listText(lines) +
+           " come out at the same distance from their edges, centred by themselves. ";
 }
 
 WorkStep stepOf(const Project& project, const Solved& solved, const std::vector<PlannedKerf>& planned) {
@@ -113,6 +98,24 @@ WorkStep stepOf(const Project& project, const Solved& solved, const std::vector<
     step.cautions =
         way.saw ? sawCautions(project, benchOf(project).saws[*way.saw].kind) : taskCautions(Task::Kerf);
     return step;
+}
+
+bool isSameSetup(const PlannedKerf& one, const PlannedKerf& other, const Solved& solved) {
+    return setupKey(one.way, solved.lines[one.line].id) == setupKey(other.way, solved.lines[other.line].id);
+}
+
+std::vector<LineId> turnedLines(const std::vector<PlannedKerf>& before, const std::vector<PlannedKerf>& now,
+                                const Solved& solved) {
+    std::vector<LineId> lines;
+    for (const auto* planned : {&before, &now}) {
+        for (const PlannedKerf& kerf : *planned) {
+            const LineId& id = solved.lines[kerf.line].id;
+            if (std::ranges::find(lines, id) == lines.end()) {
+                lines.push_back(id);
+            }
+        }
+    }
+    return lines;
 }
 
 }  // namespace
@@ -148,9 +151,15 @@ KerfSteps kerfSteps(const Project& project, const Solved& solved) {
     }
     KerfSteps answer;
     answer.setups = static_cast<int>(setups.size());
-    answer.lowerBound = boundBelow(project, solved);
+    answer.lowerBound = std::min(solved.leastSetups, answer.setups);
+    const std::vector<PlannedKerf>* before = nullptr;
     for (const auto& [key, planned] : groups) {
-        answer.steps.push_back(stepOf(project, solved, planned));
+        WorkStep step = stepOf(project, solved, planned);
+        if (before != nullptr && isSameSetup(before->front(), planned.front(), solved)) {
+            step.text.insert(0, turnedText(before->front().way, planned.front().way, turnedLines(*before, planned, solved)));
+        }
+        answer.steps.push_back(std::move(step));
+        before = &planned;
     }
     return answer;
 }

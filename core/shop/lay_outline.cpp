@@ -129,32 +129,6 @@ std::optional<Refused> doubtOf(const OutlineDraft& draft, const LaidWish& laid, 
                        lengthWords(draft.project, 2 * draft.trimRadius) + " all along.");
 }
 
-// How much there is to mind, the gravest first.
-std::pair<std::ptrdiff_t, std::ptrdiff_t> toMind(const Project& project, const Solved& solved) {
-    const std::vector<Finding> all = findings(project, solved);
-    return {std::ranges::count(all, Severity::Stop, &Finding::severity), std::ranges::count(all, Severity::Care, &Finding::severity)};
-}
-
-// A kerf that runs on at an inward corner crosses the opening and may nick a wall beyond: it stops there where that
-// leaves less to mind.
-Project stoppedAtInwardCorners(const Project& laid, const OutlineDraft& draft, const std::vector<LineId>& ofSide,
-                               std::size_t linesBefore) {
-    Project stopped = laid;
-    const std::size_t n = ofSide.size();
-    for (std::size_t i = 0; i < n; ++i) {
-        if (angleAt(draft.wish.corners, i) <= 180 && angleAt(draft.wish.corners, (i + 1) % n) <= 180) continue;
-        const auto line = std::ranges::find(stopped.lines, ofSide[i], &LayoutLine::id);
-        if (line - stopped.lines.begin() >= static_cast<std::ptrdiff_t>(linesBefore)) line->extent = Extent::Stopped;
-    }
-    if (stopped == laid) return laid;
-    const Solved solved = solve(stopped);
-    const auto isUncut = [](const SolvedLine& line) {
-        return std::ranges::any_of(line.kerfs, [](const Kerf& kerf) { return kerf.stopped && !kerf.saw; });
-    };
-    if (std::ranges::any_of(solved.lines, isUncut)) return laid;
-    return toMind(stopped, solved) < toMind(laid, solve(laid)) ? stopped : laid;
-}
-
 }  // namespace
 
 double cornerLeft(const Project& project) {
@@ -179,7 +153,6 @@ std::expected<LaidWish, WishRefusal> layOutline(const Project& project, const Wa
     const std::vector<LineId> ofSide = layWalls(laid.project, solved, walls, wish.isSymmetric, highest);
     for (const std::size_t i : layingOrder(walls)) laid.lines.push_back(ofSide[i]);
     laid.project.cutouts.push_back(cutoutOf(laid.cutout, draft, faces, ofSide));
-    laid.project = stoppedAtInwardCorners(laid.project, draft, ofSide, project.lines.size());
     if (const auto no = doubtOf(draft, laid, solved.troubles.size())) return *no;
     return laid;
 }

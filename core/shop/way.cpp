@@ -23,10 +23,19 @@ std::string part(const char* name, std::optional<double> value) {
 
 }  // namespace
 
-KerfAsked askedOf(const SolvedLine& line, const Kerf& kerf) {
-    const Point left = unit(leftOf(line.to - line.from));
-    KerfAsked asked{line.from,  line.to,      kerf.side == Side::Left ? left : -1.0 * left,
-                    kerf.depth, kerf.stopped, {}};
+KerfAsked askedOf(const SolvedLine& line, const Kerf& kerf) { return askedOf(line.from, line.to, kerf); }
+
+Way markedWay(std::optional<std::size_t> saw) {
+    Way way;
+    way.saw = saw;
+    way.toMarks = true;
+    way.beyondSaw = true;
+    return way;
+}
+
+KerfAsked askedOf(Point from, Point to, const Kerf& kerf) {
+    const Point left = unit(leftOf(to - from));
+    KerfAsked asked{from, to, kerf.side == Side::Left ? left : -1.0 * left, kerf.depth, kerf.stopped, {}};
     if (kerf.stopped) {
         asked.plunge = {kerf.fullFrom, kerf.fullTo, kerf.surfaceFrom, kerf.surfaceTo};
     }

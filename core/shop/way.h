@@ -34,6 +34,10 @@ struct KerfAsked {
     PlungeMarks plunge;  ///< stopped only
 };
 [[nodiscard]] KerfAsked askedOf(const SolvedLine& line, const Kerf& kerf);
+[[nodiscard]] KerfAsked askedOf(Point from, Point to, const Kerf& kerf);
+
+/// A line that names a saw which cannot cut it, or that no saw on the bench can: only its marks are left.
+[[nodiscard]] Way markedWay(std::optional<std::size_t> saw);
 
 /// From a fence's or stop's face to the nearer face of the blade, mm, for a line `at` mm from it: the
 /// kerf lies beyond the line, or between the line and the face.

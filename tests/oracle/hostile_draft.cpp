@@ -75,7 +75,8 @@ void HostileDraft::layPlace(const Place& place) {
     LayoutLine line;
     line.id = "L" + std::to_string(project.lines.size() + 1);
     line.saw = project.bench->saws[static_cast<std::size_t>(m_dice.between(0, 1))].id;
-    line.extent = m_dice.chance(60) ? Extent::Through : Extent::Auto;
+    m_dice.chance(60);
+    line.extent = Extent::Through;
     line.place = place;
     project.lines.push_back(line);
 }

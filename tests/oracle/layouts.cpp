@@ -55,7 +55,8 @@ class Draft {
         line.id = "L" + std::to_string(project.lines.size() + 1);
         line.cut = cut;
         line.saw = project.bench->saws[static_cast<std::size_t>(m_dice.between(0, 2))].id;
-        line.extent = m_dice.chance(50) ? Extent::Through : Extent::Auto;
+        m_dice.chance(50);
+        line.extent = Extent::Through;
         p = {onGrid(p.x), onGrid(p.y)};
         const double half = std::round(degrees * 2) / 2;
         if (half == 0 && m_dice.chance(50))

@@ -21,7 +21,7 @@ constexpr std::array kEdgeWays{Point{1, 0}, Point{0, 1}, Point{-1, 0}, Point{0, 
 void SpeltLines::add(ByteReader& bytes) {
     const auto [way, flags] = bytes.take<2>();
     Laid made = laid(way, bytes.take<4>());
-    constexpr std::array kExtents{Extent::Through, Extent::Stopped, Extent::Auto, Extent::Through};
+    constexpr std::array kExtents{Extent::Through, Extent::Stopped, Extent::Through, Extent::Through};
     LayoutLine line;
     line.id = "L" + std::to_string(m_project.lines.size() + 1);
     line.saw = oneOf(std::array{"rail", "other"}, flags);

@@ -3,7 +3,7 @@
 
 #include <utility>
 
-#include "core/shop/saw_choice.h"
+#include "core/shop/laid_cuts.h"
 
 namespace kerfwall::test {
 
@@ -18,9 +18,8 @@ std::vector<Claimed> claimed(const Project& project, double room, double sweep) 
     for (const ArrangedCutout& cutout : arranged.cutouts) {
         borders.push_back(borderOf(project, arranged, cutout, trimBitOf(project).diameter / 2));
     }
-    std::vector<LineRun> runs;
-    for (const ArrangedLine& line : arranged.lines) runs.push_back({line.index, line.from, line.to});
-    const std::vector<LaidKerf> kerfs = layKerfs(project, arranged, borders, chooseSaws(project, runs));
+    const std::vector<LaidKerf> kerfs =
+        layCuts(project, arranged, borders, {saidToStop(project, arranged), {}}, Solved{}).kerfs;
     std::vector<Claimed> all;
     for (std::size_t i = 0; i < borders.size(); ++i) {
         const double margin = 2 * room + 1.07;

@@ -145,6 +145,7 @@ TEST(Solve, AKerfThatRunsOnNicksTheWallItCrosses) {
                      offsetLine("E", Edge::Left, 140),   offsetLine("F", Edge::Left, 340)};
     project.cutouts = {cutoutAt("elbow", {{100, 80}, {250, 80}, {100, 200}})};
     setTools(project, 3.2, 12.7);
+    for (LayoutLine& line : project.lines) line.extent = Extent::Through;
     const SolvedCutout elbow = solve(project).cutouts.at(0);
     const double dip = 6.35 - std::sqrt(6.35 * 6.35 - 1.6 * 1.6);
     // B runs on through D's wall, E through A's.
@@ -190,6 +191,7 @@ TEST(Solve, AnIslandStaysStandingInsideARing) {
     }
     project.cutouts = {ring};
     setTools(project, 3.2, 12.7);
+    for (LayoutLine& line : project.lines) line.extent = Extent::Through;
     const SolvedCutout solved = solve(project).cutouts.at(0);
     ASSERT_EQ(solved.opening.loops.size(), 2u);
     const double half = std::asin(1.6 / 6.35);

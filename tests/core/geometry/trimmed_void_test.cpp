@@ -24,8 +24,9 @@ VoidRim trimmedRim(Project project, double kerf, Guide guide) {
     setTools(project, kerf, 2 * kBitRadius);
     const Arranged arranged = arrange(project);
     const std::vector<Border> borders{borderOf(project, arranged, arranged.cutouts.at(0), kBitRadius)};
-    const std::vector<LaidKerf> kerfs = layKerfs(
-        project, arranged, borders, std::vector<std::optional<std::size_t>>(arranged.lines.size(), 3));
+    const std::vector<KerfRun> runs = kerfRuns(project, arranged, borders, saidToStop(project, arranged));
+    const std::vector<LaidKerf> kerfs =
+        layKerfs(project, runs, std::vector<std::optional<std::size_t>>(runs.size(), 3));
     const VoidRim drawn = voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, kFrame);
     const Opening trimmed =
         openingOf(drawn, kBitRadius, kBitRadius, arranged.cutouts[0].faces, project, arranged);

@@ -20,8 +20,8 @@ VoidRim rimRound(Project project) {
     setTools(project, 3.2, 2 * kBitRadius);
     const Arranged arranged = arrange(project);
     const std::vector<Border> borders{borderOf(project, arranged, arranged.cutouts.at(0), kBitRadius)};
-    const auto kerfs =
-        layKerfs(project, arranged, borders, std::vector<std::optional<std::size_t>>(arranged.lines.size(), kRail));
+    const auto runs = kerfRuns(project, arranged, borders, saidToStop(project, arranged));
+    const auto kerfs = layKerfs(project, runs, std::vector<std::optional<std::size_t>>(runs.size(), kRail));
     return voidRim(project, arranged, arranged.cutouts[0], borders[0], kerfs, frameOf({{-50, -50}, {450, 300}}));
 }
 

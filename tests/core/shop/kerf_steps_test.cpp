@@ -62,7 +62,6 @@ TEST(KerfSteps, KerfsOfOneSettingShareAStep) {
     job.solved.lines.push_back(hand::level(job.project, "E", 93.2, Side::Right));
     const KerfSteps kerfs = kerfSteps(job.project, job.solved);
     EXPECT_EQ(kerfs.setups, 4);
-    EXPECT_EQ(kerfs.lowerBound, 4);
     const WorkStep step = cutting(kerfs, "E");
     EXPECT_EQ(step.lines, (std::vector<LineId>{"A", "E"}));
     EXPECT_EQ(step.sides, (std::vector<Side>{Side::Left, Side::Right}));
@@ -98,20 +97,6 @@ TEST(KerfSteps, CutToMarksEachLineIsASetup) {
     const WorkStep step = cutting(kerfs, "C");
     EXPECT_FALSE(step.setting.stop || step.stopEdge);
     EXPECT_EQ(step.against, Edge::Bottom);
-}
-
-// Expected from: pencil. One saw that can only rip: line A's kerf at 90 and one at 93.2 need one setting
-// between them, so no plan needs fewer than one and this takes one; a third at 200 makes two.
-TEST(KerfSteps, TheBoundCountsKerfsThatCannotShare) {
-    Project project = hand::panelOf(400, 250);
-    project.bench->saws.resize(1);
-    Solved solved;
-    solved.lines = {hand::level(project, "A", 90, Side::Left), hand::level(project, "E", 93.2, Side::Right)};
-    EXPECT_EQ(kerfSteps(project, solved).lowerBound, 1);
-    solved.lines.push_back(hand::level(project, "F", 200, Side::Right));
-    const KerfSteps kerfs = kerfSteps(project, solved);
-    EXPECT_EQ(kerfs.lowerBound, 2);
-    EXPECT_EQ(kerfs.setups, 2);
 }
 
 // Expected from: pencil. Face down on the rip fence the left end leads: A stands 250 - 90 = 160 from the left
@@ -206,6 +191,27 @@ TEST(KerfSteps, PutsThroughKerfsOfASawBeforeStoppedOnes) {  // Expected from: th
     }
     job.solved.lines[0].kerfs[0].stopped = true;
     EXPECT_EQ(kerfSteps(job.project, job.solved).steps.back().lines, std::vector<LineId>{"A"});
+}
+
+// Expected from: pencil. On 400 x 250 true all round A at 100 with the waste above and B at 150 with it below both
+// come out of a fence at 100.0, the bottom edge on it and then the top.
+TEST(KerfSteps, SaysThatTheSettingStaysWhereThePanelIsTurned) {
+    hand::Job job = hand::windowJob();
+    job.project.panel.squareCorner = SquareCorner::All;
+    job.project.plan.prefer = Prefer::FewestSetups;
+    job.solved.lines = {hand::level(job.project, "A", 100, Side::Left), hand::level(job.project, "B", 150, Side::Right)};
+    // Of the ways at the rip fence the second has the top edge on it.
+    job.solved.lines[1].kerfs[0].way = 1;
+    const KerfSteps kerfs = kerfSteps(job.project, job.solved);
+    EXPECT_EQ(kerfs.setups, 1);
+    ASSERT_EQ(kerfs.steps.size(), 2u);
+    EXPECT_EQ(kerfs.steps[1].against, Edge::Top);
+    EXPECT_DOUBLE_EQ(*kerfs.steps[1].setting.fence, 100.0);
+    EXPECT_TRUE(kerfs.steps[1].text.starts_with(
+        "The setting stays as it is: turn the panel end for end, and A and B come out at the same distance from "
+        "their edges, centred by themselves. On the table saw"))
+        << kerfs.steps[1].text;
+    EXPECT_TRUE(kerfs.steps[0].text.starts_with("On the table saw"));
 }
 
 }  // namespace
