@@ -6,7 +6,9 @@
 #include <tuple>
 
 #include "core/shop/cautions.h"
+#include "core/shop/heading.h"
 #include "core/shop/kerf_text.h"
+#include "core/shop/word_list.h"
 
 namespace kerfwall {
 
@@ -60,6 +62,19 @@ std::string stepKey(const PlannedKerf& planned, const SolvedLine& line) {
            (way.toMarks ? " kerf " + std::to_string(planned.kerf) : "");
 }
 
+/// What is said where the setting is the step before's: only the panel is turned.
+std::string turnedText(const Way& before, const Way& way, const std::vector<LineId>& lines) {
+    if (!before.against || !way.against || *before.against == *way.against) {
+        return "The setting stays as it is. ";
+    }
+    const bool endForEnd = *way.against == oppositeOf(*before.against);
+    if (!endForEnd) {
+        return "The setting stays as it is: turn the panel a quarter round. ";
+    }
+    return "The setting stays as it is: turn the panel end for end, and " + listText(lines) +
+           " come out at the same distance from their edges, centred by themselves. ";
+}
+
 WorkStep stepOf(const Project& project, const Solved& solved, const std::vector<PlannedKerf>& planned) {
     const Way& way = planned.front().way;
     WorkStep step;
@@ -83,6 +98,24 @@ WorkStep stepOf(const Project& project, const Solved& solved, const std::vector<
     step.cautions =
         way.saw ? sawCautions(project, benchOf(project).saws[*way.saw].kind) : taskCautions(Task::Kerf);
     return step;
+}
+
+bool isSameSetup(const PlannedKerf& one, const PlannedKerf& other, const Solved& solved) {
+    return setupKey(one.way, solved.lines[one.line].id) == setupKey(other.way, solved.lines[other.line].id);
+}
+
+std::vector<LineId> turnedLines(const std::vector<PlannedKerf>& before, const std::vector<PlannedKerf>& now,
+                                const Solved& solved) {
+    std::vector<LineId> lines;
+    for (const auto* planned : {&before, &now}) {
+        for (const PlannedKerf& kerf : *planned) {
+            const LineId& id = solved.lines[kerf.line].id;
+            if (std::ranges::find(lines, id) == lines.end()) {
+                lines.push_back(id);
+            }
+        }
+    }
+    return lines;
 }
 
 }  // namespace
@@ -119,8 +152,14 @@ KerfSteps kerfSteps(const Project& project, const Solved& solved) {
     KerfSteps answer;
     answer.setups = static_cast<int>(setups.size());
     answer.lowerBound = std::min(solved.leastSetups, answer.setups);
+    const std::vector<PlannedKerf>* before = nullptr;
     for (const auto& [key, planned] : groups) {
-        answer.steps.push_back(stepOf(project, solved, planned));
+        WorkStep step = stepOf(project, solved, planned);
+        if (before != nullptr && isSameSetup(before->front(), planned.front(), solved)) {
+            step.text.insert(0, turnedText(before->front().way, planned.front().way, turnedLines(*before, planned, solved)));
+        }
+        answer.steps.push_back(std::move(step));
+        before = &planned;
     }
     return answer;
 }

@@ -251,6 +251,7 @@ Json settingOf(const Setting& setting) {
     putIf(object, "spacer", setting.spacer);
     putIf(object, "bearing", setting.bearing);
     putIf(object, "bite", setting.bite);
+    putIf(object, "passes", setting.passes);
     if (setting.feedClockwise) {
         object["feed"] = *setting.feedClockwise ? "clockwise" : "anticlockwise";
     }
@@ -274,6 +275,9 @@ Json stepOf(const WorkStep& step) {
     putWordIf(object, "leads", kEdgeWords, step.leads);
     putWordIf(object, "turn", kSideWords, step.turn);
     object["see"] = listOf(step.see, markOf);
+    if (!step.because.empty()) {
+        object["because"] = step.because;
+    }
     object["cautions"] = step.cautions;
     object["text"] = step.text;
     return object;

@@ -193,5 +193,26 @@ TEST(KerfSteps, PutsThroughKerfsOfASawBeforeStoppedOnes) {  // Expected from: th
     EXPECT_EQ(kerfSteps(job.project, job.solved).steps.back().lines, std::vector<LineId>{"A"});
 }
 
+// Expected from: pencil. On 400 x 250 true all round A at 100 with the waste above and B at 150 with it below both
+// come out of a fence at 100.0, the bottom edge on it and then the top.
+TEST(KerfSteps, SaysThatTheSettingStaysWhereThePanelIsTurned) {
+    hand::Job job = hand::windowJob();
+    job.project.panel.squareCorner = SquareCorner::All;
+    job.project.plan.prefer = Prefer::FewestSetups;
+    job.solved.lines = {hand::level(job.project, "A", 100, Side::Left), hand::level(job.project, "B", 150, Side::Right)};
+    // Of the ways at the rip fence the second has the top edge on it.
+    job.solved.lines[1].kerfs[0].way = 1;
+    const KerfSteps kerfs = kerfSteps(job.project, job.solved);
+    EXPECT_EQ(kerfs.setups, 1);
+    ASSERT_EQ(kerfs.steps.size(), 2u);
+    EXPECT_EQ(kerfs.steps[1].against, Edge::Top);
+    EXPECT_DOUBLE_EQ(*kerfs.steps[1].setting.fence, 100.0);
+    EXPECT_TRUE(kerfs.steps[1].text.starts_with(
+        "The setting stays as it is: turn the panel end for end, and A and B come out at the same distance from "
+        "their edges, centred by themselves. On the table saw"))
+        << kerfs.steps[1].text;
+    EXPECT_TRUE(kerfs.steps[0].text.starts_with("On the table saw"));
+}
+
 }  // namespace
 }  // namespace kerfwall

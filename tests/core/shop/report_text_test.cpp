@@ -108,6 +108,7 @@ OrderOfWork twoSteps() {
     kerf.leads = Edge::Right;
     kerf.turn = Side::Right;
     kerf.see = {{Edge::Left, 80}};
+    kerf.because = "Marks come first.";
     kerf.text = "Cut A.";
     WorkStep trim;
     trim.number = 2;
@@ -187,7 +188,8 @@ TEST(ReportText, StepsHaveTheirSettings) {
                   "blade_height": 6, "depth": 7, "plunge": {"full_depth": [20, 80], "surface": [5, 95]},
                   "spacer": 40, "bearing": 5, "bite": 3, "feed": "clockwise"},
       "face": "down", "against": "bottom", "stop_edge": "left", "stop_side": "left", "leads": "right",
-      "turn": "right", "see": [{"edge": "left", "at": 80}], "cautions": [], "text": "Cut A."})"));
+      "turn": "right", "see": [{"edge": "left", "at": 80}], "cautions": [],
+      "because": "Marks come first.", "text": "Cut A."})"));
     EXPECT_EQ(plan["steps"][1]["setting"], json::parse(R"({"feed": "anticlockwise"})"));
     EXPECT_FALSE(plan["steps"][1].contains("sides"));
 }
@@ -229,6 +231,12 @@ TEST(ReportText, NumbersComeBackBitForBit) {
     const json all = json::parse(reportText(Project{}, solved, {}, {}));
     EXPECT_EQ(all["cutouts"][0]["drawn_area"].get<double>(), 0.1 + 0.2);
     EXPECT_NE(all["cutouts"][0]["drawn_area"].get<double>(), 0.3);
+}
+
+// A step says why it waits, where it waits for another.
+TEST(ReportText, AStepSaysWhyItWaits) {
+    EXPECT_EQ(report()["plan"]["steps"][0]["because"], "Marks come first.");
+    EXPECT_FALSE(report()["plan"]["steps"][1].contains("because"));
 }
 
 }  // namespace

@@ -321,6 +321,14 @@ TEST_F(UseOnSheet, TheWholeUse) {
 
 using PanelOnSheet = FormsOnSheet;
 
+TEST_F(PanelOnSheet, HowTheWorkIsOrdered) {
+    key(Qt::Key_F6);
+    choiceEntry("planPrefers", 1, [](const Project& p) { return p.plan.prefer == Prefer::FewestSetups; });
+    choiceEntry("planPrefers", 2, [](const Project& p) { return p.plan.prefer == Prefer::SeenLines; });
+    choiceEntry("planPrefers", 0, [](const Project& p) { return p.plan.prefer == Prefer::OneReference; });
+    choiceEntry("squareCorner", 4, [](const Project& p) { return p.panel.squareCorner == SquareCorner::All; });
+}
+
 TEST_F(PanelOnSheet, MaterialAndNotes) {
     key(Qt::Key_F6);
     choiceEntry("panelMaterial", 2, [](const Project& p) { return p.panel.material == "birch-plywood"; });
