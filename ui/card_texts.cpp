@@ -210,7 +210,7 @@ std::vector<CardRow::Text> stepTexts(const Project& project, const OrderOfWork& 
     std::vector<CardRow::Text> rows;
     for (const WorkStep& step : order.steps) {
         QString whole = plain(step.text);
-        for (const std::string& caution : step.cautions) whole += QLatin1Char('\n') + plain(caution);
+        for (const std::string& caution : step.cautions) whole += QLatin1Char(' ') + plain(caution);
         rows.push_back({CardRow::Kind::Step, QString::number(step.number), taskText(project, step), briefText(step), whole});
     }
     return rows;

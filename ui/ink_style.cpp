@@ -66,6 +66,19 @@ LineType lineType(Ink ink, const Palette& palette) {
             return {palette.faint, false, {}};
         case Ink::Projection:
             return {palette.hatch, false, kDotted};
+        case Ink::Here:
+            return {palette.tool, false, {}};
+        case Ink::HereEdge:
+            return {palette.tool, true, {}};
+        case Ink::Opened:
+            return {palette.ground, false, {}};
+        case Ink::Machine:
+        case Ink::Blade:
+            return {palette.ink, false, {}};
+        case Ink::Arrow:
+            return {palette.ink, true, {}};
+        case Ink::Rail:
+            return {palette.ink, false, kLongDashTwoDots};
     }
     return {palette.ink, false, {}};
 }
@@ -84,6 +97,15 @@ AreaStyle areaStyle(Ink ink, const Palette& palette) {
             return {{}, palette.hatch, 2.4, -45, true};
         case Ink::ClampHole:
             return {palette.ground, {}, 3, 45, true};
+        case Ink::Here:
+            return {palette.toolFill, palette.tool, 1.4, 60};
+        case Ink::Opened:
+            return {palette.ground, {}};
+        case Ink::Machine:
+            return {palette.ground, palette.faint, 1.8, -45, true};
+        case Ink::Blade:
+        case Ink::Arrow:
+            return {palette.ink, {}};
         default:
             break;
     }

@@ -92,17 +92,20 @@ void JobCard::refresh() {
     m_order.summary->setText(orderSummary(m_session.order()));
     fill(m_sizes, sizeTexts(m_session.project(), m_session.solved(), m_session.order()));
     m_sizes.title->setVisible(!m_session.solved().cutouts.empty());
+    if (m_step) chooseOnly(&m_order, *m_step);
     followOpened();
 }
 
 void JobCard::choose(Section& section, std::size_t row) {
     const bool again = section.cards.at(row)->isChosen();
     closeOpened();
+    if (&section != &m_order || again) Q_EMIT stepLeft();
     if (again) return Q_EMIT pointed({}, std::nullopt);
     if (&section == &m_findings) return openFinding(row);
     chooseOnly(&section, row);
     if (&section == &m_order && row < m_session.order().steps.size()) {
         Q_EMIT pointed(m_session.order().steps[row].lines, std::nullopt);
+        Q_EMIT stepAsked(row);
     }
     if (&section == &m_sizes) {
         const std::vector<LineId> lines = sizeLines(m_session.project(), m_session.solved(), row);
@@ -122,6 +125,22 @@ void JobCard::point(const Finding& finding) {
     else if (finding.fence) Q_EMIT fencePointed(*finding.fence);
     else if (!finding.cutout.empty() && finding.lines.empty()) Q_EMIT cutoutPointed(finding.cutout);
     Q_EMIT pointed(finding.lines, finding.at);
+}
+
+void JobCard::chooseStep(std::optional<std::size_t> step) {
+    const bool isOther = step != m_step;
+    m_step = step;
+    if (!isOther) return;
+    if (!step) return chooseOnly(nullptr, 0);
+    refresh();
+    const auto& steps = m_session.order().steps;
+    if (*step >= steps.size()) return;
+    closeOpened();
+    chooseOnly(&m_order, *step);
+    Q_EMIT pointed(steps[*step].lines, std::nullopt);
+    QTimer::singleShot(0, this, [this] {  // once the column is laid out anew
+        if (m_step && *m_step < m_order.cards.size()) ensureWidgetVisible(m_order.cards[*m_step], 0, 0);
+    });
 }
 
 void JobCard::openFinding(std::size_t index) {

@@ -29,6 +29,8 @@ public:
     QWidget* form() const { return m_form; }
     /// Opens the row of that finding: its whole sentence, a picture of its place, its remedies.
     void openFinding(std::size_t index);
+    /// Marks the row of that step as open, and brings it into view; none: no step is open.
+    void chooseStep(std::optional<std::size_t> step);
     /// Chooses the finding so many rows on from the one that is chosen, round and round, and points it out. None: there is
     /// no finding.
     std::optional<std::size_t> stepFinding(int by);
@@ -41,6 +43,8 @@ Q_SIGNALS:
     void cutoutPointed(const std::string& cutout);
     void holePointed(std::size_t hole);
     void fencePointed(std::size_t fence);
+    void stepAsked(std::size_t step);  ///< a row of the order of work was opened
+    void stepLeft();                   ///< ... or put away, or another row was chosen
 
 private:
     struct Section {
@@ -66,6 +70,7 @@ private:
     QVBoxLayout* m_column;
     QWidget* m_form = nullptr;
     OpenedFinding* m_opened;
+    std::optional<std::size_t> m_step;  // that is open
     QTimer m_soon;  // several changes within one frame are shown once
     Section m_findings;
     Section m_order;

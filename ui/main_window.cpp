@@ -33,6 +33,7 @@
 #include "ui/side_view_panel.h"
 #include "ui/sizes_on_plan.h"
 #include "ui/spoken.h"
+#include "ui/step_view.h"
 #include "ui/tool_strip.h"
 #include "ui/wanted_form.h"
 #include "ui/waste_tool.h"
@@ -82,6 +83,7 @@ void MainWindow::makeTools() {
         connect(tool, &Tool::updated, this, [this, tool] {
             if (tool != m_tool) return;
             m_firstAside = m_firstAside || tool->isBusy();
+            if (tool->isBusy()) leaveSteps();
             refreshFirst();
             refreshEntry();
         });
@@ -97,6 +99,7 @@ void MainWindow::layOut() {
     m_strip = new ToolStrip(m_tools, sheet);
     m_views = new SheetViews(m_session, m_selection, sheet);
     m_plan = m_views->plan();
+    m_steps = m_views->steps();
     m_notice = new NoticeBar(m_views);
     m_views->layOver(m_notice);
     m_sizes = new SizesOnPlan(m_session, m_selection, *m_plan, [this] { return m_tool == m_pick && !m_pick->isBusy(); });
@@ -155,6 +158,16 @@ void MainWindow::connectHand() {
     connect(m_pick, &PickTool::finished, this, [this] { m_plan->setFocus(); });
     connect(m_plan, &PlanView::findingClicked, m_card, &JobCard::openFinding);
     connect(m_card, &JobCard::pointed, m_plan, &PlanView::pointOut);
+    connect(m_card, &JobCard::stepAsked, m_steps, &StepView::open);
+    connect(m_card, &JobCard::stepLeft, this, &MainWindow::leaveSteps);
+    connect(m_steps, &StepView::opened, m_card, &JobCard::chooseStep);
+    connect(m_steps, &StepView::opened, this, &MainWindow::refreshEntry);
+    connect(m_steps, &StepView::closed, this, [this] {
+        m_card->chooseStep(std::nullopt);
+        m_plan->pointOut({}, std::nullopt);
+        refreshEntry();
+        m_plan->setFocus();
+    });
     connect(m_card, &JobCard::cutoutPointed, &m_selection, &Selection::pickCutout);
     connect(m_card, &JobCard::holePointed, &m_selection, &Selection::pickHole);
     connect(m_card, &JobCard::fencePointed, &m_selection, &Selection::pickFence);
@@ -216,6 +229,7 @@ void MainWindow::chooseTool(int index) {
 }
 
 void MainWindow::takeTool(Tool* next) {
+    leaveSteps();
     if (m_tool && m_tool != next) {
         if (m_tool->isBusy()) m_tool->cancel();
         m_session.commit();
@@ -239,6 +253,7 @@ void MainWindow::refreshEntry() {
     if (!m_tool) return;
     EntryState state = m_tool->entry();
     if (isFirst()) state.sentence = tr("Take one of the offers to begin, or a tool to draw on the panel that lies here.");
+    if (m_steps->step()) state = {{}, tr("Arrow or Page keys go from step to step, Home and End to the first and the last; Esc goes back to the plan."), false};
     m_entry->show(state, m_session.project().units);
 }
 

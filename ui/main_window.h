@@ -30,6 +30,7 @@ class ScreenForm;
 class SheetForm;
 class SheetViews;
 class SizesOnPlan;
+class StepView;
 class Tool;
 class ToolStrip;
 class WantedForm;
@@ -78,6 +79,8 @@ private:
     void showLifeSize();
     void layScreenForm();
     void goToFinding(int by);
+    void goToStep(int by);
+    void leaveSteps();
     void refreshEntry();
     void refreshNames();
     void deletePicked();
@@ -137,6 +140,7 @@ private:
     PlanView* m_plan = nullptr;
     SheetViews* m_views = nullptr;
     JobCard* m_card = nullptr;
+    StepView* m_steps = nullptr;
     EntryLine* m_entry = nullptr;
     SheetForm* m_panelForm = nullptr;
     SheetForm* m_useForm = nullptr;

@@ -2,6 +2,7 @@
 #include "ui/paper_setting.h"
 
 #include "core/drawing/drawn_size.h"
+#include "core/shop/panel_edges.h"
 #include "core/shop/step_text.h"
 #include "ui/paper_text.h"
 
@@ -108,7 +109,79 @@ void addRouterWords(QStringList& words, const Project& project, const WorkStep& 
     }
 }
 
+class Figures {
+  public:
+    Figures(const Project& project, const WorkStep& step) : m_project(project), m_step(step), m_set(step.setting) {}
+
+    std::vector<SettingFigure> all() {
+        addPlace();
+        addHeight();
+        addRouter();
+        addHoles();
+        return m_figures;
+    }
+
+  private:
+    void add(const QString& caption, double mm) {
+        m_figures.push_back({caption, QString::fromStdString(drawnSize(mm, m_project.units)),
+                             m_project.units == Units::Inches ? QStringLiteral("\"") : PaperWords::tr("mm")});
+    }
+    void addPlace() {
+        if (m_set.fence) add(PaperWords::tr("Fence"), *m_set.fence);
+        if (m_set.stop) {
+            add(m_step.stopSide ? PaperWords::tr("Stop, on your %1").arg(sideWords(*m_step.stopSide)) : PaperWords::tr("Stop"),
+                *m_set.stop);
+        }
+        if (m_set.angle && *m_set.angle != 0) {
+            m_figures.push_back({m_step.turn ? PaperWords::tr("Turned to the %1").arg(sideWords(*m_step.turn))
+                                             : PaperWords::tr("Turned"),
+                                 degrees(*m_set.angle), {}});
+        }
+        if (m_set.wedge) {
+            add(PaperWords::tr("Wedge, over %1").arg(lengthWords(m_project, m_set.wedge->length)), m_set.wedge->rise);
+        }
+    }
+    void addHeight() {
+        const Saw* saw = findSaw(benchOf(m_project), m_step.saw);
+        const bool onSled = saw && saw->kind == SawKind::CrosscutSled;
+        if (m_set.bladeHeight) {
+            add(onSled ? PaperWords::tr("Blade above the table") : PaperWords::tr("Blade up"), *m_set.bladeHeight);
+        }
+        if (m_set.depth) add(PaperWords::tr("Depth"), *m_set.depth);
+        if (m_set.spacer) add(PaperWords::tr("Spacer"), *m_set.spacer);
+        if (!m_set.plunge) return;
+        add(PaperWords::tr("Full depth from"), m_set.plunge->fullFrom);
+        add(PaperWords::tr("Full depth to"), m_set.plunge->fullTo);
+    }
+    void addRouter() {
+        if (m_set.bearing) {
+            const bool table = benchOf(m_project).trimWith.value_or(Router::Table) == Router::Table;
+            add(table ? PaperWords::tr("Bearing above the table") : PaperWords::tr("Bearing below the base"), *m_set.bearing);
+        }
+        if (m_set.bite) add(PaperWords::tr("Left to trim, up to"), *m_set.bite);
+        if (m_set.feedClockwise) {
+            m_figures.push_back({PaperWords::tr("Feed"),
+                                 *m_set.feedClockwise ? PaperWords::tr("clockwise") : PaperWords::tr("anticlockwise"), {}});
+        }
+    }
+    void addHoles() {
+        if (!m_step.bores.empty()) add(PaperWords::tr("Diameter"), m_step.bores.front().diameter);
+        if (m_step.clampHoles.empty()) return;
+        const ClampHole& hole = m_project.clampHoles.at(m_step.clampHoles.front());
+        add(PaperWords::tr("Diameter"), hole.diameter);
+        add(PaperWords::tr("Depth"), hole.depth);
+        add(PaperWords::tr("Below the layout face"), heightOf(m_project.panel, hole));
+    }
+
+    const Project& m_project;
+    const WorkStep& m_step;
+    const Setting& m_set;
+    std::vector<SettingFigure> m_figures;
+};
+
 }  // namespace
+
+std::vector<SettingFigure> settingFigures(const Project& project, const WorkStep& step) { return Figures(project, step).all(); }
 
 QString lengthWords(const Project& project, double mm) {
     const QString size = QString::fromStdString(drawnSize(mm, project.units));
@@ -135,7 +208,7 @@ QStringList settingWords(const Project& project, const WorkStep& step) {
 }
 
 QStringList lieWords(const WorkStep& step) {
-    if (step.task != Task::Kerf) return {};
+    if (step.task == Task::Label || (step.task == Task::Mark && step.lines.empty())) return {};
     QStringList words{step.faceUp ? PaperWords::tr("layout face up") : PaperWords::tr("layout face down")};
     if (step.against) words += PaperWords::tr("%1 edge on the fence").arg(edgeWords(*step.against));
     if (step.stopEdge) words += PaperWords::tr("%1 edge at the stop").arg(edgeWords(*step.stopEdge));

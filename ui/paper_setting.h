@@ -3,6 +3,7 @@
 
 #include <QString>
 #include <QStringList>
+#include <vector>
 
 #include "core/says/project.h"
 #include "core/shop/order_of_work.h"
@@ -15,7 +16,18 @@ namespace kerfwall {
 /// A step's settings, short enough to be read across a bench: "Fence 96.8 mm", "Blade 6.0 mm up" ...
 [[nodiscard]] QStringList settingWords(const Project& project, const WorkStep& step);
 
-/// How the panel lies at the machine: "layout face down", "bottom edge on the fence" ...
+/// One thing that is set, to be shown large: "Fence" "96.8" "mm". Words stand as a value without a unit.
+struct SettingFigure {
+    QString caption;
+    QString value;
+    QString unit;
+    bool operator==(const SettingFigure&) const = default;
+};
+
+/// A step's settings in the order they are set; for holes their size, depth and height. The decimal sign is a dot.
+[[nodiscard]] std::vector<SettingFigure> settingFigures(const Project& project, const WorkStep& step);
+
+/// How the panel lies: "layout face down", "bottom edge on the fence" ... Nothing where it does not matter.
 [[nodiscard]] QStringList lieWords(const WorkStep& step);
 
 /// A length with its unit, in the project's units. The decimal sign is a dot, whatever the locale.

@@ -3,11 +3,12 @@
 
 #include <algorithm>
 #include <memory>
+#include <utility>
 
 #include "ui/paper_column.h"
 #include "ui/paper_facts.h"
 #include "ui/paper_pattern.h"
-#include "ui/paper_setting.h"
+#include "ui/paper_step.h"
 #include "ui/paper_views.h"
 
 namespace kerfwall {
@@ -15,15 +16,13 @@ namespace {
 
 // mm.
 constexpr double kMargin = 12;
-constexpr double kViewsShare = 0.5;  // of the page's height, at most
+constexpr double kViewsShare = 0.42; // of the page's height, at most
 constexpr double kViewsUnit = 0.8;   // both views are drawn a little finer than the pattern
 constexpr double kIndent = 13;
 const Lettering kTitle{7, true};
 const Lettering kHeading{5, true};
 const Lettering kBody{3.4};
 const Lettering kSmall{2.9};
-const Lettering kStepTitle{4.2, true};
-const Lettering kSettings{6.2, true};
 const Lettering kUnsure{10, true};
 
 class SetupSheet {
@@ -78,7 +77,7 @@ class SetupSheet {
         m_column.space(3);
     }
 
-    /// The cautions that come first everywhere; those of one machine stand at its first step.
+    /// Once, before any step: what comes first everywhere, then what the steps say, each sentence with its steps.
     void addCautions() {
         m_column.keepTogether(30);
         heading(PaperWords::tr("Cautions"));
@@ -96,7 +95,31 @@ class SetupSheet {
                 "Protect eyes, ears and lungs, and draw the dust off; dust limits differ by country."),
         };
         for (const QString& caution : cautions) bullet(caution, kBody);
+        for (const auto& [steps, sentences] : cautionsBySteps()) {
+            const QString which = steps.size() == 1 ? PaperWords::tr("Step %1") : PaperWords::tr("Steps %1");
+            bullet(which.arg(numbersInWords(steps)) + PaperWords::tr(": %1").arg(sentences.join(QLatin1Char(' '))), kSmall);
+        }
         m_column.space(4);
+    }
+
+    using StepCautions = std::vector<std::pair<std::vector<int>, QStringList>>;
+    /// Sentences that hold for the same steps together, in the order in which they first apply.
+    [[nodiscard]] StepCautions cautionsBySteps() const {
+        std::vector<std::pair<std::string, std::vector<int>>> all;
+        for (const WorkStep& step : m_order.steps) {
+            for (const std::string& caution : step.cautions) {
+                auto known = std::ranges::find(all, caution, [](const auto& each) { return each.first; });
+                if (known == all.end()) known = all.insert(all.end(), {caution, {}});
+                known->second.push_back(step.number);
+            }
+        }
+        StepCautions grouped;
+        for (const auto& [caution, steps] : all) {
+            auto group = std::ranges::find(grouped, steps, [](const auto& each) { return each.first; });
+            if (group == grouped.end()) group = grouped.insert(grouped.end(), {steps, {}});
+            group->second << QString::fromStdString(caution);
+        }
+        return grouped;
     }
 
     void addFindings() {
@@ -122,7 +145,7 @@ class SetupSheet {
         heading(PaperWords::tr("Order of work"));
         m_column.paragraph(setupCount(), kBody);
         m_column.space(2);
-        for (const WorkStep& step : m_order.steps) addStep(step);
+        for (std::size_t i = 0; i < m_order.steps.size(); ++i) addPaperStep(m_column, m_project, m_solved, m_order, i);
     }
 
     [[nodiscard]] QString setupCount() const {
@@ -132,48 +155,6 @@ class SetupSheet {
         return m_order.setups == m_order.lowerBound
                    ? PaperWords::tr("%1, the fewest there can be.").arg(count)
                    : PaperWords::tr("%1.").arg(count);
-    }
-
-    void addStep(const WorkStep& step) {
-        QStringList words = settingWords(m_project, step);
-        words.replaceInStrings(QStringLiteral(" "),
-                               QString(QChar(QChar::Nbsp)));  // a setting stays on one line
-        const QString settings = words.join(QStringLiteral(" \u00b7 "));
-        const QString lie = lieWords(step).join(QStringLiteral(" \u00b7 "));
-        const QString text = QString::fromStdString(step.text);
-        const double height = m_column.paragraphHeight(settings, kSettings, kIndent) +
-                              m_column.paragraphHeight(lie, kBody, kIndent) +
-                              m_column.paragraphHeight(text, kBody, kIndent) +
-                              m_column.paragraphHeight(cautionWords(step), kSmall, kIndent) + 12;
-        m_column.keepTogether(std::min(height, m_pageHeight / 2));
-        rule();
-        m_column.block(
-            0, [x = m_column.left(), number = QString::number(step.number)](QPainter& painter, double top) {
-                writeText(painter, {x, top + 7}, number, {8, true});
-            });
-        m_column.paragraph(stepTitle(m_project, step), kStepTitle, kIndent);
-        if (!settings.isEmpty()) {
-            m_column.space(0.8);
-            m_column.paragraph(settings, kSettings, kIndent);
-        }
-        Lettering emphasis = kBody;
-        emphasis.bold = true;
-        if (!lie.isEmpty()) m_column.paragraph(lie, emphasis, kIndent);
-        m_column.space(0.6);
-        m_column.paragraph(text, kBody, kIndent);
-        m_column.space(0.6);
-        m_column.paragraph(cautionWords(step), kSmall, kIndent);
-        m_column.space(2.5);
-    }
-
-    /// In full where they first apply; a later step with the same ones points back.
-    [[nodiscard]] QString cautionWords(const WorkStep& step) const {
-        if (step.cautions.empty()) return {};
-        const auto first = std::ranges::find(m_order.steps, step.cautions, &WorkStep::cautions);
-        if (first->number != step.number) return PaperWords::tr("Cautions as in step %1.").arg(first->number);
-        QStringList sentences;
-        for (const std::string& caution : step.cautions) sentences += QString::fromStdString(caution);
-        return PaperWords::tr("Caution: %1").arg(sentences.join(QLatin1Char(' ')));
     }
 
     void heading(const QString& text) {
@@ -188,14 +169,6 @@ class SetupSheet {
         });
         m_column.paragraph(text, lettering, 5);
         m_column.space(0.6);
-    }
-
-    void rule() {
-        m_column.block(2.5, [left = m_column.left(), right = m_column.right(), colour = m_palette.hatch](
-                                QPainter& painter, double top) {
-            painter.setPen(QPen(colour, 0.25));
-            painter.drawLine(QLineF(left, top, right, top));
-        });
     }
 
     const Project& m_project;

@@ -9,6 +9,7 @@
 #include "ui/plan_view.h"
 #include "ui/session.h"
 #include "ui/side_view_panel.h"
+#include "ui/step_view.h"
 
 namespace kerfwall {
 namespace {
@@ -21,19 +22,23 @@ const QString kWishKey = QStringLiteral("sideViews");
 SheetViews::SheetViews(Session& session, Selection& selection, QWidget* parent)
     : QWidget(parent), m_session(session), m_plan(new PlanView(session, selection, this)),
       m_level(new SideViewPanel(session, CutDirection::Level, this)),
-      m_upright(new SideViewPanel(session, CutDirection::Upright, this)) {
+      m_upright(new SideViewPanel(session, CutDirection::Upright, this)),
+      m_steps(new StepView(session, this)) {
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(0);
     grid->addWidget(m_plan, 0, 0);
     grid->addWidget(m_upright, 0, 1);
     grid->addWidget(m_level, 1, 0, 1, 2);
+    grid->addWidget(m_steps, 0, 0, 2, 2);
     grid->setRowStretch(0, 1);
     grid->setColumnStretch(0, 1);
     for (SideViewPanel* side : {m_level, m_upright}) {
         connect(m_plan, &PlanView::scaleChanged, side, [this, side] { side->follow(m_plan->viewScale()); });
         connect(m_plan, &PlanView::layersChanged, side, [this, side] { side->setLayers(m_plan->layers()); });
     }
+    connect(m_steps, &StepView::opened, this, &SheetViews::arrange);
+    connect(m_steps, &StepView::closed, this, &SheetViews::arrange);
     const int kept = QSettings().value(kWishKey, static_cast<int>(Sides::Both)).toInt();
     m_wish = static_cast<Sides>(std::clamp(kept, 0, static_cast<int>(Sides::Both)));
     arrange();
@@ -58,6 +63,12 @@ void SheetViews::showNext() {
 }
 
 void SheetViews::arrange() {
+    m_plan->setVisible(!m_steps->step());
+    if (m_steps->step()) {
+        m_level->hide();
+        m_upright->hide();
+        return;
+    }
     const bool both = m_wish == Sides::Both && hasRoomForBoth();
     const bool upright = both || m_wish == Sides::FromRight;
     const bool level = both || !upright;

@@ -11,6 +11,7 @@ class PlanView;
 class Selection;
 class Session;
 class SideViewPanel;
+class StepView;
 
 /// The plan with its side views in true projection: under it the one from the bottom edge, to its right the one
 /// from the right edge. Which of them stand there is the maker's wish, as far as the window has room.
@@ -34,6 +35,9 @@ public:
     void showNext();
     bool hasRoomForBoth() const;
 
+    /// A step of the order of work, shown in place of the plan and its side views.
+    StepView* steps() const { return m_steps; }
+
     /// Lays a widget over the views' top, as wide as they are: nothing moves under it. It becomes a child.
     void layOver(QWidget* cover);
 
@@ -52,6 +56,7 @@ private:
     PlanView* m_plan;
     SideViewPanel* m_level;
     SideViewPanel* m_upright;
+    StepView* m_steps;
     QWidget* m_cover = nullptr;
     Sides m_wish = Sides::Both;
 };

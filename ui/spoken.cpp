@@ -9,6 +9,7 @@
 #include "core/drawing/hole_section.h"
 #include "ui/card_texts.h"
 #include "ui/fence_entry.h"
+#include "ui/paper_setting.h"
 #include "ui/wording.h"
 
 namespace kerfwall {
@@ -162,6 +163,15 @@ QString sideViewInWords(const Session& session, CutDirection direction) {
     }
     for (std::size_t i = 0; i < project.clampHoles.size(); ++i) words << holeAtCutInWords(session, i, cut);
     return words.join(QLatin1Char('\n'));
+}
+
+QString stepInWords(const Session& session, std::size_t index) {
+    const WorkStep& step = session.order().steps.at(index);
+    QStringList words = settingWords(session.project(), step) + lieWords(step);
+    QString all = words.isEmpty() ? QString() : words.join(QStringLiteral(", ")) + QStringLiteral(". ");
+    all += plain(step.text);
+    for (const std::string& caution : step.cautions) all += QLatin1Char(' ') + plain(caution);
+    return all;
 }
 
 }  // namespace kerfwall

@@ -14,4 +14,8 @@ namespace kerfwall {
 /// the clamp holes and where they come through.
 [[nodiscard]] QString sideViewInWords(const Session& session, CutDirection direction);
 
+/// A step of the order of work in words: its settings, how the panel lies, what is done, and its cautions.
+/// Requires  the order of work has that step.
+[[nodiscard]] QString stepInWords(const Session& session, std::size_t step);
+
 }  // namespace kerfwall

@@ -16,6 +16,7 @@
 #include "ui/screen_form.h"
 #include "ui/screen_scale.h"
 #include "ui/sheet_views.h"
+#include "ui/step_view.h"
 
 namespace kerfwall {
 namespace {
@@ -37,6 +38,8 @@ void MainWindow::makeViewMenu() {
     view->addSeparator();
     view->addAction(tr("&Next finding"), QKeySequence(Qt::Key_F4), this, [this] { goToFinding(1); });
     view->addAction(tr("Pre&vious finding"), QKeySequence(Qt::SHIFT | Qt::Key_F4), this, [this] { goToFinding(-1); });
+    view->addAction(tr("N&ext step of the order of work"), QKeySequence(Qt::Key_F11), this, [this] { goToStep(1); });
+    view->addAction(tr("Previo&us step"), QKeySequence(Qt::SHIFT | Qt::Key_F11), this, [this] { goToStep(-1); });
     view->addSeparator();
     makeSideViewMenu(view);
     makeLayerMenu(view);
@@ -124,6 +127,13 @@ void MainWindow::layScreenForm() {
     m_screenForm->focusFirst();
     refreshFirst();
 }
+
+void MainWindow::goToStep(int by) {
+    m_session.commit();
+    if (!m_steps->go(by)) m_notice->tell(tr("There is no order of work yet: lay lines from edge to edge and mark the waste between them."));
+}
+
+void MainWindow::leaveSteps() { m_steps->close(); }
 
 void MainWindow::goToFinding(int by) {
     const std::optional<std::size_t> index = m_card->stepFinding(by);

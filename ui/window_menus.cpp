@@ -70,7 +70,7 @@ void MainWindow::tellKeys() {
                       "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
                       "+ and − make a bore, a hole's depth or a fence larger or smaller. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
-                      "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view; "
+                      "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view, F11 the next step of the order of work; "
                       "Alt+1 to Alt+8 show or hide a layer. Ctrl+L shows how a line was laid, Ctrl+E takes what was measured, F6 opens the panel, F7 the bits, Shift+F7 the bench, F8 the size wanted."));
 }
 

@@ -45,6 +45,13 @@ enum class Ink {
     Text,
     FaintText,
     Projection,  ///< thin lines that join plan and side view
+    Here,        ///< what the step shown does: hatched close, no border
+    HereEdge,    ///< its border: wide, continuous
+    Opened,      ///< what is open through the panel: filled with the ground, no border
+    Machine,     ///< fence, stop, wedge: hatched
+    Rail,        ///< a guide rail: its border alone, what lies under it shows
+    Blade,       ///< filled
+    Arrow,       ///< filled
 };
 
 struct Stroke {

@@ -14,10 +14,13 @@
 #include <algorithm>
 #include <cmath>
 #include <csignal>
+#include <set>
 
 #include "core/geometry/solve.h"
+#include "core/shop/order_of_work.h"
 #include "tests/core/geometry/projects.h"
 #include "tests/ui/papers/read_paper.h"
+#include "ui/paper_step.h"
 
 namespace kerfwall {
 namespace {
@@ -200,12 +203,60 @@ TEST_F(Published, SetsTheMachinesInLargeLettersAndWarnsFirst) {
     ASSERT_TRUE(publish(sampleProject(QStringLiteral("crate_end.kerfwall"))));
     const QString text = textOf(path(QStringLiteral("setup-sheet.pdf")));
     for (const QString& words :
-         {QStringLiteral("Fence 101.85 mm"), QStringLiteral("Blade 6 mm up"),
+         {QStringLiteral("Fence"), QStringLiteral("Blade up"),
           QStringLiteral("manual, your local rules"), QStringLiteral("push stick"),
           QStringLiteral("riving knife"), QStringLiteral("Unplug"), QStringLiteral("eyes, ears"),
           QStringLiteral("dust"), QStringLiteral("Side view at the cutting line")}) {
         EXPECT_TRUE(text.contains(words)) << words.toStdString() << "\n" << text.toStdString();
     }
+}
+
+// Expected from: pencil, as above: 101.85, and B at 148.15 with its kerf between line and fence, less 3.2: 144.95. The figures
+// stand larger than all other words of a step.
+TEST_F(Published, TheFenceStandsInFiguresOfEightMillimetres) {
+    ASSERT_TRUE(publish(sampleProject(QStringLiteral("crate_end.kerfwall"))));
+    for (const QString& figure : {QStringLiteral("101.85 mm"), QStringLiteral("144.95 mm")}) {
+        const auto sizes = sizesOf(path(QStringLiteral("setup-sheet.pdf")), figure);
+        ASSERT_FALSE(sizes.empty());
+        EXPECT_NEAR(*std::ranges::max_element(sizes), 8, 0.1) << figure.toStdString();
+    }
+}
+
+// A law: every caution that a step carries is printed, once.
+TEST_F(Published, EachCautionStandsOnTheSetUpSheetOnce) {
+    const Project project = sampleProject(QStringLiteral("stall_pennant.kerfwall"));
+    ASSERT_TRUE(publish(project));
+    const QString text = textOf(path(QStringLiteral("setup-sheet.pdf"))).simplified();
+    const Solved solved = solve(project);
+    std::set<std::string> cautions;
+    for (const WorkStep& step : plan(project, solved).steps) cautions.insert(step.cautions.begin(), step.cautions.end());
+    ASSERT_GT(cautions.size(), 8U);
+    for (const std::string& caution : cautions) {
+        EXPECT_EQ(text.count(QString::fromStdString(caution)), 1) << caution;
+    }
+}
+
+// Expected from: the pages are counted; nothing may hang over the right margin, 12 mm, however long the names.
+TEST_F(Published, NothingIsCutOffTheSetUpSheetByLongNames) {
+    Project project = sampleProject(QStringLiteral("crate_end.kerfwall"));
+    const auto longer = [](LineId& id) { id = "the-line-with-a-name-" + id; };
+    for (LayoutLine& line : project.lines) longer(line.id);
+    for (Cutout& cutout : project.cutouts) cutout.id = "the-opening-for-one-hand";
+    ASSERT_TRUE(publish(project));
+    const double right = 210 - 12 + 0.5;
+    for (const PageStroke& stroke : strokesOf(path(QStringLiteral("setup-sheet.pdf")))) {
+        EXPECT_LT(std::max(stroke.from.x, stroke.to.x), right) << stroke.page;
+        EXPECT_GT(std::min(stroke.from.x, stroke.to.x), 12 - 0.5) << stroke.page;
+        EXPECT_LT(std::max(stroke.from.y, stroke.to.y), 297 - 12) << stroke.page;
+    }
+    const QString text = textOf(path(QStringLiteral("setup-sheet.pdf")));
+    for (const LayoutLine& line : project.lines) EXPECT_TRUE(text.contains(QString::fromStdString(line.id)));
+}
+
+TEST(NumbersInWords, RunsOfThreeAndMoreAreDrawnTogether) {
+    EXPECT_EQ(numbersInWords({3, 4, 5, 6, 8}), QStringLiteral("3 to 6, 8"));
+    EXPECT_EQ(numbersInWords({3, 4, 9}), QStringLiteral("3, 4, 9"));
+    EXPECT_EQ(numbersInWords({7}), QStringLiteral("7"));
 }
 
 // Expected from: pencil. 110 x 35 is wanted and cut: 121.3 - (24 - 12.7) = 110, 46.3 - 11.3 = 35.

@@ -74,6 +74,7 @@ std::vector<double> sizesOf(const QString& pdf, const QString& words) {
                                                              QStringLiteral("stext"), pdf}));
     QString line;
     double size = 0;
+    double first = 0;  // that the line begins with
     while (!xml.atEnd()) {
         xml.readNext();
         const QString name = xml.name().toString();
@@ -82,9 +83,10 @@ std::vector<double> sizesOf(const QString& pdf, const QString& words) {
         if (xml.isStartElement() && name == QLatin1String("font")) {
             size = xml.attributes().value(QLatin1String("size")).toDouble() * kMmPerPoint;
         }
+        if (xml.isStartElement() && name == QLatin1String("char") && line.isEmpty()) first = size;
         if (xml.isStartElement() && name == QLatin1String("char")) line += xml.attributes().value(QLatin1String("c"));
         if (xml.isEndElement() && name == QLatin1String("line") && line.startsWith(words)) {
-            sizes.back() = std::max(sizes.back(), size);
+            sizes.back() = std::max(sizes.back(), first);
         }
     }
     EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <cmath>
+
+#include "core/drawing/drawn_size.h"
+#include "core/drawing/plan_parts.h"
+#include "core/drawing/step_parts.h"
+#include "core/geometry/edge_place.h"
+#include "core/shop/heading.h"
+#include "core/shop/step_text.h"
+
+namespace kerfwall {
+namespace {
+
+constexpr double kSameSize = 0.005;      // mm: sizes that read the same
+constexpr std::size_t kMostSizes = 6;    // from one edge; more would not be read
+constexpr double kClampSizeInside = 9;   // mm on paper
+
+/// Distances of the holes from one edge, each drawn once, by turns at the first and the last hole that has it.
+class SizesFrom {
+  public:
+    SizesFrom(StepSheet& sheet, Edge from, Edge other) : m_sheet(sheet), m_from(from), m_other(other) {}
+
+    void draw() {
+        std::vector<ReliefHole> holes = m_sheet.step.bores;
+        std::ranges::sort(holes, {}, [&](const ReliefHole& hole) { return off(m_from, hole); });
+        std::size_t drawn = 0;
+        for (std::size_t first = 0; first < holes.size() && drawn < kMostSizes; ++drawn) {
+            std::size_t end = first;
+            while (end < holes.size() && off(m_from, holes[end]) - off(m_from, holes[first]) < kSameSize) ++end;
+            const auto same = std::ranges::subrange(holes.begin() + static_cast<std::ptrdiff_t>(first),
+                                                    holes.begin() + static_cast<std::ptrdiff_t>(end));
+            const auto byOther = [&](const ReliefHole& hole) { return off(m_other, hole); };
+            add(drawn % 2 == 0 ? *std::ranges::min_element(same, {}, byOther) : *std::ranges::max_element(same, {}, byOther));
+            first = end;
+        }
+    }
+
+  private:
+    [[nodiscard]] double off(Edge edge, const ReliefHole& hole) const {
+        return distanceFromEdge(m_sheet.project.panel, edge, hole.centre);
+    }
+    void add(const ReliefHole& hole) {
+        const double size = off(m_from, hole);
+        const Point foot = hole.centre - size * leftOf(edgeHeading(m_from));
+        m_sheet.drawing.marks.emplace_back(Dimension{m_sheet.lying.put(foot), m_sheet.lying.put(hole.centre), 0,
+                                                     drawnSize(size, m_sheet.project.units), "hole", {}});
+    }
+
+    StepSheet& m_sheet;
+    Edge m_from;
+    Edge m_other;
+};
+
+/// Along its edge, a step further in for each hole.
+void addClampSizes(StepSheet& sheet) {
+    const Panel& panel = sheet.project.panel;
+    double inside = kClampSizeInside;
+    for (const std::size_t index : sheet.step.clampHoles) {
+        const ClampHole& hole = sheet.project.clampHoles.at(index);
+        const Run run = edgeRun(panel, hole.edge);
+        const double size = measuredAlong(panel, {hole.edge, hole.at});
+        const double start = std::abs(size - hole.at) < kSameSize ? 0 : run.length;
+        const Point in = inside * sheet.scale * leftOf(run.along);
+        sheet.drawing.marks.emplace_back(Dimension{sheet.lying.put(run.start + start * run.along + in),
+                                                   sheet.lying.put(run.start + hole.at * run.along + in), 0,
+                                                   drawnSize(size, sheet.project.units), "clamp hole", {}});
+        inside += kClampSizeInside / 2;
+    }
+}
+
+}  // namespace
+
+double measuredAlong(const Panel& panel, const EdgeMark& mark) {
+    const Edge reference = panel.referenceEdge;
+    const bool isAlong = mark.edge == reference || mark.edge == oppositeOf(reference);
+    return distanceFromEdge(panel, isAlong ? measuredEnd(panel) : reference, markPlace(panel, mark));
+}
+
+void addHoleSizes(StepSheet& sheet) {
+    const Edge end = measuredEnd(sheet.project.panel);
+    const Edge reference = sheet.project.panel.referenceEdge;
+    if (!sheet.step.bores.empty()) {
+        SizesFrom(sheet, end, reference).draw();
+        SizesFrom(sheet, reference, end).draw();
+    }
+    addClampSizes(sheet);
+}
+
+}  // namespace kerfwall

@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/geometry/solved.h"
+#include "core/shop/order_of_work.h"
+#include "ui/paper_column.h"
+
+namespace kerfwall {
+
+/// Adds one step to the set-up sheet: its number, a box to tick, its settings large, its picture, what is done, and
+/// room to write what was measured.
+/// Requires  index < order.steps.size(); `order` is the plan of `solved`.
+void addPaperStep(PaperColumn& column, const Project& project, const Solved& solved, const OrderOfWork& order,
+                  std::size_t index);
+
+/// "3 to 6, 8": the numbers in order, runs of three and more drawn together.
+[[nodiscard]] QString numbersInWords(const std::vector<int>& numbers);
+
+}  // namespace kerfwall
