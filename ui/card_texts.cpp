@@ -211,6 +211,7 @@ std::vector<CardRow::Text> stepTexts(const Project& project, const OrderOfWork& 
     std::vector<CardRow::Text> rows;
     for (const WorkStep& step : order.steps) {
         QString whole = plain(step.text);
+        if (!step.because.empty()) whole += QLatin1Char('\n') + plain(step.because);
         const auto said = stepWithSameCautions(order, step);
         if (said) {
             whole += QLatin1Char('\n') + text("Cautions as in step %1.").arg(*said);
