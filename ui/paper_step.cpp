@@ -175,7 +175,7 @@ void addPaperStep(PaperColumn& column, const Project& project, const Solved& sol
     auto words = std::make_shared<Words>(wide);
     words->paragraph(stepTitle(project, step), kTitle);
     words->space(0.8);
-    words->figures(settingFigures(project, step));
+    words->figures(settingFigures(project, solved, step));
     words->paragraph(lieWords(step).join(QStringLiteral(" \u00b7 ")), kLie);
     words->space(0.6);
     // Beside the picture as far as it goes, the rest under it.

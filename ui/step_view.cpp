@@ -106,7 +106,7 @@ void StepView::refresh() {
     if (!lie.isEmpty()) lie[0] = lie[0].toUpper();
     m_lie->setText(lie);
     m_lie->setVisible(!lie.isEmpty());
-    m_figures->show(settingFigures(project, step));
+    m_figures->show(settingFigures(project, m_session.solved(), step));
     m_picture->show(*m_step);
     m_previous->setEnabled(*m_step > 0);
     m_next->setEnabled(*m_step + 1 < m_steps.size());

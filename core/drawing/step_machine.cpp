@@ -9,6 +9,7 @@
 #include "core/geometry/edge_place.h"
 #include "core/shop/heading.h"
 #include "core/shop/lie.h"
+#include "core/shop/plunge_places.h"
 #include "core/shop/step_text.h"
 
 namespace kerfwall {
@@ -44,7 +45,7 @@ class MachineSketch {
             else addFence(*way);
         }
         addRail();
-        addPlunge();
+        addPlunge(*way);
         addBlade(*way);
         addPush(*way);
     }
@@ -164,19 +165,15 @@ class MachineSketch {
     }
 
     /// Where the blade is let in and brought out, across the kerf.
-    void addPlunge() {
-        const auto& plunge = m_sheet.step.setting.plunge;
-        const SolvedLine* line = findLine(m_sheet.solved, m_sheet.step.lines.front());
-        if (!plunge || !line) return;
-        const Point along = unit(line->to - line->from);
-        const Point across = (m_sheet.step.sides.front() == Side::Left ? 1.0 : -1.0) * leftOf(along);
-        const Point seen = m_sheet.lying.put(across);
+    void addPlunge(const CutWay& way) {
+        const auto plunge = plungeFromStart(m_sheet.project.panel, m_sheet.solved, m_sheet.step);
+        if (!plunge) return;
         constexpr double kTick = 5;
         for (const double at : {plunge->surfaceFrom, plunge->fullFrom, plunge->fullTo, plunge->surfaceTo}) {
-            const Point place = m_sheet.lying.put(line->from + at * along);
+            const Point place = way.entry + at * way.forward;
             const bool isFull = at == plunge->fullFrom || at == plunge->fullTo;
             // Marks of full depth on the waste's side, those where the blade leaves the face on the other.
-            const Point side = (isFull ? kTick : -kTick) * s() * seen;
+            const Point side = (isFull ? kTick : -kTick) * s() * way.waste;
             m_sheet.drawing.marks.emplace_back(
                 Stroke{isFull ? Ink::HereEdge : Ink::EdgeTick, place - 0.4 * side, place + side, "plunge"});
             const Point drop{0, -0.36 * kWords * s()};

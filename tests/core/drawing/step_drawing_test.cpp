@@ -12,6 +12,7 @@
 #include "core/drawing/lying.h"
 #include "core/geometry/solve.h"
 #include "core/says/project_text.h"
+#include "core/shop/plunge_places.h"
 #include "tests/core/drawing/drawn_panel.h"
 #include "tests/core/shop/hand_built.h"
 
@@ -119,6 +120,28 @@ TEST(StepDrawing, EdgeNamesRunAlongTheirEdges) {
     EXPECT_NEAR(named<Label>(drawing, "edge left").at(0).turn, 90, 1e-9);
     EXPECT_NEAR(named<Label>(drawing, "edge top").at(0).turn, 0, 1e-9);
     EXPECT_GT(named<Label>(drawing, "edge left").at(0).at.x, named<Label>(drawing, "edge right").at(0).at.x);
+}
+
+// A stopped cut's marks stand where the saw comes to them, and say how far that is from where it starts.
+TEST(StepDrawing, PlungeMarksAreMeasuredFromTheBlade) {
+    const Planned job = sample("stall_pennant");
+    int stopped = 0;
+    for (std::size_t i = 0; i < job.order.steps.size(); ++i) {
+        const auto places = plungeFromStart(job.project.panel, job.solved, job.order.steps[i]);
+        if (!places) continue;
+        ++stopped;
+        const Drawing drawing = job.picture(i);
+        const auto blade = boxOf(named<Area>(drawing, "blade").at(0).loops);
+        const Point start = 0.5 * (blade.low + blade.high);
+        std::vector<double> away;
+        for (const Stroke& mark : named<Stroke>(drawing, "plunge")) {
+            away.push_back(distance(start, 0.5 * (mark.from + mark.to)));
+        }
+        ASSERT_EQ(away.size(), 4U);  // meets the face, full depth from and to, leaves the face
+        EXPECT_TRUE(std::ranges::is_sorted(away));
+        EXPECT_NEAR(away[2] - away[1], places->fullTo - places->fullFrom, 1);  // the ticks lean to either side
+    }
+    EXPECT_GT(stopped, 0);
 }
 
 // The blade meets the end that leads: above the panel at a table saw, in line with the kerf.
