@@ -169,6 +169,9 @@ class MachineSketch {
         const auto plunge = plungeFromStart(m_sheet.project.panel, m_sheet.solved, m_sheet.step);
         if (!plunge) return;
         constexpr double kTick = 5;
+        constexpr double kApart = 4.5;  // marks nearer than this have no room for their numbers; the setting has them
+        const bool fullNumbers = plunge->fullTo - plunge->fullFrom >= kApart * s();
+        const bool faceNumbers = plunge->surfaceTo - plunge->surfaceFrom >= 2 * kApart * s();
         for (const double at : {plunge->surfaceFrom, plunge->fullFrom, plunge->fullTo, plunge->surfaceTo}) {
             const Point place = way.entry + at * way.forward;
             const bool isFull = at == plunge->fullFrom || at == plunge->fullTo;
@@ -176,6 +179,7 @@ class MachineSketch {
             const Point side = (isFull ? kTick : -kTick) * s() * way.waste;
             m_sheet.drawing.marks.emplace_back(
                 Stroke{isFull ? Ink::HereEdge : Ink::EdgeTick, place - 0.4 * side, place + side, "plunge"});
+            if (!(isFull ? fullNumbers : faceNumbers)) continue;
             const Point drop{0, -0.36 * kWords * s()};
             words(place + 1.7 * side + drop, size(at), 0, "plunge");
         }
