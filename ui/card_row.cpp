@@ -100,7 +100,8 @@ void CardRow::paintSign(QPainter& painter, const QRectF& room) const {
             return kerfwall::paintSign(painter, room.center(), kSign, Severity::Note, m_text.mark, drawingColours());
         case Kind::Size:
             painter.setPen(colours().ink);
-            return painter.drawText(rect().adjusted(kSignRoom, 0, -10, 0), Qt::AlignRight | Qt::AlignVCenter, m_text.mark);
+            return painter.drawText(QRect(kSignRoom, m_heading->y(), width() - kSignRoom - 10, m_heading->height()),
+                                    Qt::AlignRight | Qt::AlignVCenter, m_text.mark);
         case Kind::Step: break;
     }
     QFont bold = font();

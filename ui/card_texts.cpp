@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "ui/bench_rows.h"
+#include "ui/exact_words.h"
 #include "ui/wording.h"
 
 namespace kerfwall {
@@ -145,22 +146,29 @@ struct SizeRow {
     QString heading;
     QString text;
     std::vector<LineId> lines;
+    QString exact = {};
+    QString whole = {};  // the same at length
 };
 
-void addSizes(std::vector<SizeRow>& rows, const Project& project, const SolvedCutout& cutout) {
+void addSizes(std::vector<SizeRow>& rows, const Project& project, const SolvedCutout& cutout, const CutoutExactness& exact) {
     const Units units = project.units;
     const QString id = plain(cutout.id);
     if (cutout.opening.loops.empty()) {
         rows.push_back({text("%1: the trimming bit does not fit").arg(id), {}, {}});
     } else {
-        rows.push_back({text("%1 in the template").arg(id), boundsText(cutout.opening, units), {}});
+        rows.push_back({text("%1 in the template").arg(id), boundsText(cutout.opening, units), {}, angleExactWords(exact)});
     }
-    for (const FacingSize& size : cutout.sizes) {
+    for (std::size_t i = 0; i < cutout.sizes.size(); ++i) {
+        const FacingSize& size = cutout.sizes[i];
         const QString between = text("between %1 and %2").arg(plain(size.first), plain(size.second));
         const QString value = size.atEnds ? text("%1 to %2").arg(sizeFor(size.atEnds->first, units),
                                                                   sizeFor(size.atEnds->second, units))
                                           : sizeFor(size.distance, units);
-        rows.push_back({between, value, {size.first, size.second}});
+        const bool isTold = i < exact.sizes.size() && exact.sizes[i];
+        SizeRow row{between, value, {size.first, size.second}};
+        if (isTold) row.exact = exactWords(*exact.sizes[i], units);
+        if (isTold) row.whole = exactSentences(*exact.sizes[i], size.distance, units);
+        rows.push_back(row);
     }
     if (!cutout.work.loops.empty()) rows.push_back({text("cut in the work"), boundsText(cutout.work, units), {}});
     const Cutout& said = project.cutouts.at(cutout.index);
@@ -176,9 +184,12 @@ void addSizes(std::vector<SizeRow>& rows, const Project& project, const SolvedCu
     }
 }
 
-std::vector<SizeRow> sizeRows(const Project& project, const Solved& solved) {
+/// Without a list of how exact they are, the bare sizes.
+std::vector<SizeRow> sizeRows(const Project& project, const Solved& solved, const std::vector<CutoutExactness>& exact) {
     std::vector<SizeRow> rows;
-    for (const SolvedCutout& cutout : solved.cutouts) addSizes(rows, project, cutout);
+    for (std::size_t i = 0; i < solved.cutouts.size(); ++i) {
+        addSizes(rows, project, solved.cutouts[i], i < exact.size() ? exact[i] : CutoutExactness{});
+    }
     return rows;
 }
 
@@ -199,22 +210,24 @@ std::vector<CardRow::Text> stepTexts(const Project& project, const OrderOfWork& 
     std::vector<CardRow::Text> rows;
     for (const WorkStep& step : order.steps) {
         QString whole = plain(step.text);
-        for (const std::string& caution : step.cautions) whole += QLatin1Char(' ') + plain(caution);
-        rows.push_back({CardRow::Kind::Step, QString::number(step.number), taskText(project, step), briefText(step), whole});
+        if (!step.because.empty()) whole += QLatin1Char('\n') + plain(step.because);
+        if (!step.cautions.empty()) whole += QLatin1Char('\n');
+        for (const std::string& caution : step.cautions) whole += plain(caution) + QLatin1Char(' ');
+        rows.push_back({CardRow::Kind::Step, QString::number(step.number), taskText(project, step), briefText(step), whole.trimmed()});
     }
     return rows;
 }
 
-std::vector<CardRow::Text> sizeTexts(const Project& project, const Solved& solved) {
+std::vector<CardRow::Text> sizeTexts(const Project& project, const Solved& solved, const OrderOfWork& order) {
     std::vector<CardRow::Text> rows;
-    for (const SizeRow& row : sizeRows(project, solved)) {
-        rows.push_back({CardRow::Kind::Size, row.text, row.heading, {}, {}});
+    for (const SizeRow& row : sizeRows(project, solved, exactness(project, solved, order))) {
+        rows.push_back({CardRow::Kind::Size, row.text, row.heading, row.exact, row.whole});
     }
     return rows;
 }
 
 std::vector<LineId> sizeLines(const Project& project, const Solved& solved, std::size_t row) {
-    const std::vector<SizeRow> rows = sizeRows(project, solved);
+    const std::vector<SizeRow> rows = sizeRows(project, solved, {});
     return row < rows.size() ? rows[row].lines : std::vector<LineId>{};
 }
 

@@ -12,7 +12,7 @@ namespace kerfwall {
 /// The rows of the job card, in the order of what they are about.
 [[nodiscard]] std::vector<CardRow::Text> findingTexts(const std::vector<Finding>& findings);
 [[nodiscard]] std::vector<CardRow::Text> stepTexts(const Project& project, const OrderOfWork& order);
-[[nodiscard]] std::vector<CardRow::Text> sizeTexts(const Project& project, const Solved& solved);
+[[nodiscard]] std::vector<CardRow::Text> sizeTexts(const Project& project, const Solved& solved, const OrderOfWork& order);
 /// The lines that row of the sizes is measured between.
 [[nodiscard]] std::vector<LineId> sizeLines(const Project& project, const Solved& solved, std::size_t row);
 

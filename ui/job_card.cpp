@@ -90,7 +90,7 @@ void JobCard::refresh() {
     m_findings.summary->setText(findingSummary(m_session.findings()));
     fill(m_order, stepTexts(m_session.project(), m_session.order()));
     m_order.summary->setText(orderSummary(m_session.order()));
-    fill(m_sizes, sizeTexts(m_session.project(), m_session.solved()));
+    fill(m_sizes, sizeTexts(m_session.project(), m_session.solved(), m_session.order()));
     m_sizes.title->setVisible(!m_session.solved().cutouts.empty());
     if (m_step) chooseOnly(&m_order, *m_step);
     followOpened();

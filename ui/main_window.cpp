@@ -26,6 +26,7 @@
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
 #include "ui/plan_view.h"
+#include "ui/record_form.h"
 #include "ui/screen_form.h"
 #include "ui/sheet_form.h"
 #include "ui/sheet_views.h"
@@ -113,6 +114,7 @@ void MainWindow::layOut() {
     m_benchForm = new BenchForm(m_session, m_card->widget());
     m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
     m_lineForm = new LineForm(m_session, m_selection, m_card->widget());
+    m_recordForm = new RecordForm(m_session, m_selection, m_card->widget());
     layFirstSheet();
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
@@ -175,6 +177,7 @@ void MainWindow::connectHand() {
     connect(m_benchForm, &BenchForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_lineForm, &LineForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_recordForm, &RecordForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::foreseen, m_plan, &PlanView::foresee);
     connect(m_wantedForm, &WantedForm::clickAsked, this, &MainWindow::clickCorners);
@@ -301,6 +304,13 @@ void MainWindow::layLineForm() {
     m_session.commit();
     m_card->layForm(m_lineForm);
     m_lineForm->focusFirst();
+    refreshFirst();
+}
+
+void MainWindow::layRecordForm() {
+    m_session.commit();
+    m_card->layForm(m_recordForm);
+    m_recordForm->focusFirst();
     refreshFirst();
 }
 

@@ -25,6 +25,7 @@ class LineForm;
 class NoticeBar;
 class PickTool;
 class PlanView;
+class RecordForm;
 class ScreenForm;
 class SheetForm;
 class SheetViews;
@@ -111,6 +112,7 @@ private:
     void layFenceForm();
     void refreshFenceForm();
     void layLineForm();
+    void layRecordForm();
     void layNoForm();
     void tellKeys();
 
@@ -154,6 +156,7 @@ private:
     bool m_firstAside = false;      // until the next new sheet
     QAction* m_rack = nullptr;
     LineForm* m_lineForm = nullptr;
+    RecordForm* m_recordForm = nullptr;
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;

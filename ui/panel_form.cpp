@@ -145,6 +145,20 @@ SheetForm::ChoiceRow squareRow() {
     return row;
 }
 
+SheetForm::ChoiceRow preferRow() {
+    SheetForm::ChoiceRow row;
+    row.label = SheetForm::tr("Order of work");
+    row.objectName = QStringLiteral("planPrefers");
+    row.step = SheetForm::tr("Choose how the work is ordered");
+    row.options = [](const Project&) {
+        return QStringList{SheetForm::tr("one reference edge"), SheetForm::tr("fewest set-ups"),
+                           SheetForm::tr("slanting lines seen")};
+    };
+    row.read = [](const Project& project) { return static_cast<int>(project.plan.prefer); };
+    row.write = [](Project& project, int option) { project.plan.prefer = static_cast<Prefer>(option); };
+    return row;
+}
+
 }  // namespace
 
 SheetForm* makePanelForm(Session& session, QWidget* parent) {
@@ -157,6 +171,7 @@ SheetForm* makePanelForm(Session& session, QWidget* parent) {
     form->addLength(depthRow());
     form->addChoice(referenceRow());
     form->addChoice(squareRow());
+    form->addChoice(preferRow());
     form->addText(notesRow());
     return form;
 }

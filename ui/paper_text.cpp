@@ -28,7 +28,10 @@ void writeText(QPainter& painter, QPointF at, const QString& text, const Letteri
     painter.restore();
 }
 
-QStringList brokenLines(const QString& text, double width, const Lettering& lettering) {
+namespace {
+
+/// One part of a text that has no line break of its own.
+QStringList brokenPart(const QString& text, double width, const Lettering& lettering) {
     QStringList lines;
     QString line;
     const QStringList words = text.split(QLatin1Char(' '), Qt::SkipEmptyParts);
@@ -48,6 +51,14 @@ QStringList brokenLines(const QString& text, double width, const Lettering& lett
         line = word;
     }
     if (!line.isEmpty()) lines.append(line);
+    return lines;
+}
+
+}  // namespace
+
+QStringList brokenLines(const QString& text, double width, const Lettering& lettering) {
+    QStringList lines;
+    for (const QString& part : text.split(QLatin1Char('\n'))) lines += brokenPart(part, width, lettering);
     return lines;
 }
 

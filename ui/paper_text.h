@@ -30,7 +30,7 @@ struct Lettering {
 /// Writes one line, its baseline at `at`.
 void writeText(QPainter& painter, QPointF at, const QString& text, const Lettering& lettering);
 
-/// The text broken at its spaces so that no line is wider than `width` mm; a longer word is cut.
+/// The text broken at its line breaks, and at its spaces so that no line is wider than `width` mm; a longer word is cut.
 [[nodiscard]] QStringList brokenLines(const QString& text, double width, const Lettering& lettering);
 
 /// The text with an ellipsis where it is wider than `width` mm.

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The fields of one saw, by its kind; declared in bench_rows.h.
+#include <cmath>
+
 #include "core/says/changing_bench.h"
 #include "core/says/tool_ranges.h"
+#include "core/shop/five_cuts.h"
 #include "ui/bench_rows.h"
 #include "ui/session.h"
 #include "ui/wording.h"
@@ -23,6 +26,7 @@ class SawRows {
     void addSize(const QString& label, const char* name, const Range& range, double Saw::*size);
     void addFine(const QString& label, const char* name, const Range& range, double Saw::*size);
     void addAngle();
+    void addFiveCuts();
     void addFlag(const QString& label, const char* name, const QStringList& options, const std::function<bool(const Saw&)>& read,
                  const std::function<void(Saw&, bool)>& write);
 
@@ -61,6 +65,22 @@ void SawRows::addAngle() {
     LengthRow angle = row(SheetForm::tr("Largest angle"), "sawMaxAngle", kSawAngle, &Saw::maxAngle);
     angle.isAngle = true;
     m_form.addLength(angle);
+}
+
+/// The test's three lengths typed in a row: what comes of them is the sled's squareness.
+void SawRows::addFiveCuts() {
+    TextRow cuts;
+    static_cast<FormRow&>(cuts) = {SheetForm::tr("From a five-cut test: the strip's width away from the fence; its width by the fence; "
+                                                 "its length"),
+                                   QStringLiteral("sawFiveCuts"), SheetForm::tr("Set the sled's squareness")};
+    cuts.read = [](const Project&) { return QString(); };
+    cuts.write = [saw = m_saw](Project& project, const QString& text) {
+        const auto stray = strayFromText(text.toStdString(), project.units);
+        if (!stray) return QString::fromStdString(stray.error());
+        ownBench(project).saws.at(saw).squareness = std::abs(*stray);
+        return QString();
+    };
+    m_form.addText(cuts);
 }
 
 void SawRows::addFlag(const QString& label, const char* name, const QStringList& options,
@@ -116,6 +136,7 @@ void SawRows::addOwn(SawKind kind) {
             addSize(longest, "sawMaxCut", kLength, &Saw::maxCut);
             addSize(SheetForm::tr("Stop goes out to"), "sawMaxStop", kLength, &Saw::maxStop);
             addFine(squareness, "sawSquareness", kSquareness, &Saw::squareness);
+            addFiveCuts();
             addFlag(SheetForm::tr("Its fence stands"), "sawFenceAt",
                     {SheetForm::tr("before the blade"), SheetForm::tr("beyond the blade")},
                     [](const Saw& saw) { return saw.fenceFar; }, [](Saw& saw, bool far) { saw.fenceFar = far; });

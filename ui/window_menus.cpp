@@ -28,6 +28,7 @@ void MainWindow::makeMenus() {
     panel->addAction(tr("The &fence that is picked, its size and face"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this, &MainWindow::layFenceForm);
     panel->addAction(tr("The wor&kpiece under it, its size, place and grain"), QKeySequence(Qt::SHIFT | Qt::Key_F8), this,
                      [this] { layForm(m_workpieceForm); });
+    panel->addAction(tr("What was &measured while making it"), QKeySequence(Qt::CTRL | Qt::Key_E), this, &MainWindow::layRecordForm);
     QMenu* bench = m_header->menus()->addMenu(tr("&Bench"));
     bench->addAction(tr("&Trimming bit, bearing or bush in use"), QKeySequence(Qt::Key_F7), this, [this] { layForm(m_useForm); });
     bench->addAction(tr("The &whole bench: saws, drills, clamps, what is at hand"), QKeySequence(Qt::SHIFT | Qt::Key_F7), this, &MainWindow::layBenchForm);
@@ -70,7 +71,7 @@ void MainWindow::tellKeys() {
                       "+ and − make a bore, a hole's depth or a fence larger or smaller. "
                       "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
                       "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view, F11 the next step of the order of work; "
-                      "Alt+1 to Alt+8 show or hide a layer. Ctrl+L shows how a line was laid, F6 opens the panel, F7 the bits, Shift+F7 the bench, F8 the size wanted."));
+                      "Alt+1 to Alt+8 show or hide a layer. Ctrl+L shows how a line was laid, Ctrl+E takes what was measured, F6 opens the panel, F7 the bits, Shift+F7 the bench, F8 the size wanted."));
 }
 
 }  // namespace kerfwall

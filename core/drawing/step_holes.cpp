@@ -6,7 +6,6 @@
 #include "core/drawing/plan_parts.h"
 #include "core/drawing/step_parts.h"
 #include "core/geometry/edge_place.h"
-#include "core/shop/heading.h"
 #include "core/shop/step_text.h"
 
 namespace kerfwall {
@@ -40,11 +39,14 @@ class SizesFrom {
     [[nodiscard]] double off(Edge edge, const ReliefHole& hole) const {
         return distanceFromEdge(m_sheet.project.panel, edge, hole.centre);
     }
+    [[nodiscard]] std::string name() const {
+        return m_sheet.step.against == m_from ? "fence" : m_sheet.step.stopEdge == m_from ? "stop" : "hole";
+    }
     void add(const ReliefHole& hole) {
         const double size = off(m_from, hole);
         const Point foot = hole.centre - size * leftOf(edgeHeading(m_from));
         m_sheet.drawing.marks.emplace_back(Dimension{m_sheet.lying.put(foot), m_sheet.lying.put(hole.centre), 0,
-                                                     drawnSize(size, m_sheet.project.units), "hole", {}});
+                                                     drawnSize(size, m_sheet.project.units), name(), {}});
     }
 
     StepSheet& m_sheet;
@@ -72,9 +74,7 @@ void addClampSizes(StepSheet& sheet) {
 }  // namespace
 
 double measuredAlong(const Panel& panel, const EdgeMark& mark) {
-    const Edge reference = panel.referenceEdge;
-    const bool isAlong = mark.edge == reference || mark.edge == oppositeOf(reference);
-    return distanceFromEdge(panel, isAlong ? measuredEnd(panel) : reference, markPlace(panel, mark));
+    return distanceFromEdge(panel, measuredFrom(panel, mark.edge), markPlace(panel, mark));
 }
 
 void addHoleSizes(StepSheet& sheet) {

@@ -38,11 +38,13 @@ class MachineSketch {
 
     void draw() {
         if (m_sheet.step.task == Task::Trim) return addBitsWay();
+        if (m_sheet.step.task == Task::Bore && m_sheet.step.against) return addFence();
         const auto way = cutWayOf(m_sheet.project, m_sheet.solved, m_sheet.step);
         if (m_sheet.step.task != Task::Kerf || !way) return;
         if (m_saw && m_sheet.step.against) {
             if (m_saw->kind == SawKind::RipFence) addRipFence(*way);
-            else addFence(*way);
+            else addFence();
+            addTurn(onFence(), *way);
         }
         addRail();
         addPlunge(*way);
@@ -88,7 +90,7 @@ class MachineSketch {
         addSize(face, face - *m_sheet.step.setting.fence * edge.off, 0, "fence");
     }
 
-    void addFence(const CutWay& way) {
+    void addFence() {
         const OnFence edge = onFence();
         const double spacer = m_sheet.step.setting.spacer ? kSpacer * s() : 0;
         if (spacer > 0) bar(edge.start, edge.end, spacer * edge.off, "spacer");
@@ -100,7 +102,6 @@ class MachineSketch {
             bar(edge.start - past + out, edge.end + past + out, kBar * s() * edge.off, "fence");
         }
         addStop(edge);
-        addTurn(edge, way);
     }
 
     /// The fence stays square to the push; the panel stands off it at one end.
@@ -119,7 +120,7 @@ class MachineSketch {
 
     void addStop(const OnFence& edge) {
         const auto& step = m_sheet.step;
-        if (!step.stopEdge || !step.setting.stop) return;
+        if (!step.stopEdge) return;
         const bool atEnd = *step.stopEdge == nextOf(*step.against);
         const Point corner = atEnd ? edge.end : edge.start;
         const Point outwards = (atEnd ? 1.0 : -1.0) * edge.along;
@@ -128,6 +129,7 @@ class MachineSketch {
         const Anchor anchor = outwards.x < 0 ? Anchor::Right : Anchor::Left;
         m_sheet.drawing.marks.emplace_back(
             Label{Ink::Text, named - Point{0, 0.36 * kWords * s()}, "stop", kWords, anchor, 0, "stop"});
+        if (step.task != Task::Kerf || !step.setting.stop) return;  // holes are dimensioned by themselves
         const Point blade = corner - *step.setting.stop * outwards;
         const double away = kSizeAway * s();
         const bool offIsLeft = dot(leftOf(blade - corner), edge.off) > 0;
@@ -143,7 +145,7 @@ class MachineSketch {
 
     void addTurn(const OnFence& edge, const CutWay& way) {
         const auto& step = m_sheet.step;
-        if (!step.turn) return;
+        if (!step.turn || !m_saw) return;
         const double turn = step.setting.angle.value_or(std::abs(turnOfPanelAt(m_sheet.project, step)));
         const std::string text = "turned " + degreesText(turn) + " to the " + sideWord(*step.turn);
         const Point off{0, edge.off.y > 0 ? 1.0 : -1.0};

@@ -5,7 +5,11 @@
 #include <cmath>
 
 #include "core/geometry/angle.h"
+#include "core/shop/bore_reach.h"
+#include "core/shop/bore_rows.h"
 #include "core/shop/cautions.h"
+#include "core/shop/heading.h"
+#include "core/shop/lie.h"
 #include "core/shop/step_text.h"
 
 namespace kerfwall {
@@ -35,18 +39,47 @@ std::string toolText(const Project& project, double radius) {
            "; there is none on the bench, nor a circle jig's bit.";
 }
 
-WorkStep& stepOf(std::vector<WorkStep>& steps, std::vector<double>& radii, const Project& project,
-                 double radius) {
-    const auto known = std::ranges::find(radii, radius);
-    if (known != radii.end()) {
-        return steps[static_cast<std::size_t>(known - radii.begin())];
+std::string cornerText(const LineId& first, const LineId& second) { return " Corner of " + first + " with " + second + ": "; }
+
+/// A row at the drill press: one fence, a stop for each bore where the panel has a true end for it.
+void setAtPress(WorkStep& step, const Project& project, const BoreRow& row) {
+    const Panel& panel = project.panel;
+    step.setting.fence = row.front().fence;
+    step.against = panel.referenceEdge;
+    step.text += " At the drill press lay the panel layout face up with its " + edgeWord(panel.referenceEdge) +
+                 " edge on the fence, " + sizeText(project, row.front().fence) + " from its face to the spindle's centre.";
+    if (panel.squareCorner == SquareCorner::None) {
+        step.text += " Set no stop: bring each marked centre to the bit.";
+        return;
     }
-    radii.push_back(radius);
-    WorkStep& step = steps.emplace_back();
+    const Edge end = measuredEnd(panel);
+    step.stopEdge = end;
+    step.stopSide = sideOfEnd(end == nextOf(panel.referenceEdge), true, true);
+    if (row.size() == 1) step.setting.stop = row.front().stop;
+    step.text += " Set the stop on the " + sideWord(*step.stopSide) + ", the panel's " + edgeWord(end) +
+                 " edge to it, by the distance from the " + edgeWord(end) + " edge.";
+}
+
+WorkStep stepOf(const Project& project, const BoreRow& row) {
+    WorkStep step;
     step.task = Task::Bore;
-    step.text = toolText(project, radius) + " The kerfs must touch the bores, so the bores come first.";
+    step.text = toolText(project, row.front().radius);
+    if (boreToolFor(benchOf(project), row.front().radius).drill) setAtPress(step, project, row);
+    for (const Bore& bore : row) {
+        addLine(step, bore.first);
+        addLine(step, bore.second);
+        step.bores.push_back({bore.centre, 2 * bore.radius});
+        step.text += cornerText(bore.first, bore.second) + "centre " + placeText(project, bore.centre) + ".";
+    }
     step.cautions = taskCautions(Task::Bore);
     return step;
+}
+
+/// Both rests of a corner: how long, and where each ends at the bore.
+std::string restText(const Project& project, const Corner& corner) {
+    return cornerText(corner.first, corner.second) + sizeText(project, stopShortFor(*corner.boreRadius, kHandRest)) +
+           " long on each wall, " + corner.first + "'s up to " + placeText(project, corner.firstTangent) + ", " +
+           corner.second + "'s up to " + placeText(project, corner.secondTangent) + ".";
 }
 
 }  // namespace
@@ -74,21 +107,7 @@ BoreTool boreToolFor(const Bench& bench, double radius) {
 
 std::vector<WorkStep> boreSteps(const Project& project, const Solved& solved) {
     std::vector<WorkStep> steps;
-    std::vector<double> radii;
-    for (const SolvedCutout& cutout : solved.cutouts) {
-        for (const Corner& corner : cutout.corners) {
-            if (!isBored(corner, solved)) {
-                continue;
-            }
-            WorkStep& step = stepOf(steps, radii, project, *corner.boreRadius);
-            addLine(step, corner.first);
-            addLine(step, corner.second);
-            const Point centre = centreOf(corner, *corner.boreRadius);
-            step.bores.push_back({centre, 2 * *corner.boreRadius});
-            step.text += " Corner of " + corner.first + " with " + corner.second + ": centre " +
-                         placeText(project, centre) + ".";
-        }
-    }
+    for (const BoreRow& row : boreRows(project, solved)) steps.push_back(stepOf(project, row));
     return steps;
 }
 
@@ -99,14 +118,13 @@ std::vector<WorkStep> handSteps(const Project& project, const Solved& solved) {
         step.task = Task::Hand;
         step.cutout = cutout.id;
         step.text = "Clean the bored corners of " + cutout.id +
-                    " by hand, flush with the bore, where the trimming bit had to stop.";
+                    " by hand, flush with the bores. Where the trimming bit stopped short of them it leaves rests up to " +
+                    sizeText(project, kHandRest) + " thick.";
         for (const Corner& corner : cutout.corners) {
             if (isBored(corner, solved)) {
                 addLine(step, corner.first);
                 addLine(step, corner.second);
-                step.text += " Corner of " + corner.first + " with " + corner.second + ": from " +
-                             placeText(project, corner.firstTangent) + " to " +
-                             placeText(project, corner.secondTangent) + ".";
+                step.text += restText(project, corner);
             }
         }
         if (!step.lines.empty()) {

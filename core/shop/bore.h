@@ -27,10 +27,11 @@ struct BoreTool {
 /// Source    far side: the bore's radius; near side: the radius less the bit's diameter.
 [[nodiscard]] BoreTool boreToolFor(const Bench& bench, double radius);
 
-/// One step for each diameter of bored corners, before any kerf.
+/// One step for each row of bored corners (see bore_rows.h), before any kerf. With a drill: at the press, `setting.fence`
+/// and, for a single bore, `setting.stop` from fence and stop to the spindle's centre.
 [[nodiscard]] std::vector<WorkStep> boreSteps(const Project& project, const Solved& solved);
 
-/// What the trimming bit must leave at bored corners, one step a cutout; none without bored corners.
+/// What the trimming bit must leave at bored corners, with the length of each rest, one step a cutout; none without bored corners.
 [[nodiscard]] std::vector<WorkStep> handSteps(const Project& project, const Solved& solved);
 
 }  // namespace kerfwall

@@ -5,6 +5,7 @@
 #include "core/shop/bore.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
+#include "core/shop/limits.h"
 
 namespace kerfwall {
 namespace {
@@ -25,6 +26,41 @@ std::string remedy(const Project& project, double radius) {
         *std::ranges::min_element(bench.bores, {}, [&](double bore) { return std::abs(bore - 2 * radius); });
     return "The nearest at hand is " + lengthWords(project, nearest) + ": bore the corner to a radius of " +
            lengthWords(project, nearest / 2) + " instead.";
+}
+
+/// The first bored corner of the cutout; none where it has none.
+const Corner* boredCorner(const Solved& solved, const SolvedCutout& cutout) {
+    const auto found =
+        std::ranges::find_if(cutout.corners, [&](const Corner& corner) { return isBored(corner, solved); });
+    return found == cutout.corners.end() ? nullptr : &*found;
+}
+
+std::optional<Finding> lowRide(const Project& project, const Solved& solved, const SolvedCutout& cutout) {
+    const Corner* corner = boredCorner(solved, cutout);
+    if (corner == nullptr || cutout.parts == 0) return std::nullopt;
+    const double band = project.panel.thickness - solved.kerfDepth;
+    const LimitPair limits = limitsOf("web-ride", project);
+    const auto crossed = crossedBelow(band, limits);
+    if (!crossed) return std::nullopt;
+    Finding finding;
+    finding.code = "web-ride";
+    finding.severity = crossed->severity;
+    finding.at = corner->point;
+    finding.lines = {corner->first, corner->second};
+    finding.cutout = cutout.id;
+    finding.value = band;
+    finding.limit = crossed->limit;
+    finding.unit = "mm";
+    const double wish = std::max(limits.care.value_or(0), limits.stop.value_or(0));
+    const double depth = project.panel.thickness - wish;
+    finding.text = "At the bored corners of " + cutout.id + " the round is unbroken only under the kerfs, in a band of " +
+                   lengthWords(project, band) + ", less than " + lengthWords(project, crossed->limit) + ": too low for the " +
+                   (project.use.byBush ? "bush" : "bearing") + ", " + lengthWords(project, solved.use.guideLength) +
+                   " long, to ride there. " +
+                   (depth > 0 ? "Saw the kerfs " + atMostWords(project, depth) + " deep or less, or take"
+                              : std::string("Take")) +
+                   " a panel of " + atLeastWords(project, solved.kerfDepth + wish) + " or more.";
+    return finding;
 }
 
 }  // namespace
@@ -53,6 +89,7 @@ std::vector<Finding> boreFindings(const Project& project, const Solved& solved) 
                            remedy(project, radius);
             all.push_back(finding);
         }
+        addFinding(all, lowRide(project, solved, cutout));
     }
     return all;
 }

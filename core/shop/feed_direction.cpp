@@ -19,4 +19,10 @@ Turn feedFromLayoutFace(Shape shape, Router router, bool faceUp) {
     return faceUp ? above : mirrored(above);
 }
 
+std::pair<Point, Point> feedAlong(const Wall& wall, Router router, bool faceUp) {
+    // Walls run anticlockwise round an opening.
+    const bool withWall = feedFromLayoutFace(Shape::Opening, router, faceUp) == Turn::Left;
+    return withWall ? std::pair(wall.from, wall.to) : std::pair(wall.to, wall.from);
+}
+
 }  // namespace kerfwall

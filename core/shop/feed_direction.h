@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/geometry/outline.h"
+#include <utility>
+
+#include "core/geometry/solved.h"
 #include "core/says/bench.h"
 
 namespace kerfwall {
@@ -17,5 +19,9 @@ enum class Shape { Opening, Outside };
 
 /// The same as drawn, seen from the layout face: mirrored where that face lies down.
 [[nodiscard]] Turn feedFromLayoutFace(Shape shape, Router router, bool faceUp);
+
+/// Which way the cutter goes along one wall, in the panel frame: from the first place to the second. The same for the walls
+/// of an opening and those of an island left standing in it, since the waste lies on the left of every wall.
+[[nodiscard]] std::pair<Point, Point> feedAlong(const Wall& wall, Router router, bool faceUp);
 
 }  // namespace kerfwall

@@ -34,8 +34,19 @@ namespace kerfwall {
 /// running 1 above the kerf's floor; or no trimming bit on the bench.
 [[nodiscard]] std::vector<Finding> panelFindings(const Project& project, const Solved& solved);
 
-/// bench-limit: a kerf that no saw on the bench can cut.
+/// bench-limit: a kerf that no saw on the bench can cut, or that its named saw cannot (value and limit: what the
+/// cut asks for and the most the saw has; unit "°" where that is an angle). edge-untrue: a line whose named saw
+/// would need an edge not said to be true on its fence. small-stock: one a rip fence and edge on it, value that
+/// edge's length; care also where it is shorter than the panel is across, unless the project has a care of its own.
 [[nodiscard]] std::vector<Finding> sawFindings(const Project& project, const Solved& solved);
+
+/// rough-room: one a cutout, value its narrowest kerf. drill-wide: one a cutout, at the corner where the relief
+/// drill cuts farthest past both lines, wandering half a millimetre: (drill - bit) / 2 (1 - sin(angle / 2)).
+[[nodiscard]] std::vector<Finding> roughFindings(const Project& project, const Solved& solved);
+
+/// edge-untrue: a line laid from an edge that may not be measured from. Edge marks and mirror images are measured
+/// anew from the true corner, so they are not told.
+[[nodiscard]] std::vector<Finding> edgeFindings(const Project& project, const Solved& solved);
 
 /// border-thin: from an opening to each edge, not counting pieces that run out at that edge; between the
 /// openings of two cutouts.
@@ -57,7 +68,8 @@ namespace kerfwall {
 /// to say and is not counted here. bush-corner: one note a cutout, value the radius left, limit the wanted.
 [[nodiscard]] std::vector<Finding> workFindings(const Project& project, const Solved& solved);
 
-/// bore-missing: one note a cutout and radius, value the drill's diameter.
+/// bore-missing: one note a cutout and radius, value the drill's diameter. web-ride: one a cutout with bored corners,
+/// value the unbroken band under the kerfs, against the length of the bearing or bush that rides there.
 [[nodiscard]] std::vector<Finding> boreFindings(const Project& project, const Solved& solved);
 
 /// fence-side: one a fence or stop that stands on the face that does not go to the work.

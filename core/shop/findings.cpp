@@ -30,8 +30,8 @@ bool comesBefore(const Finding& a, const Finding& b) {
 std::vector<Finding> findings(const Project& project, const Solved& solved) {
     std::vector<Finding> all;
     for (const auto group : {cornerFindings, narrowFindings, drawingFindings, wallFindings, panelFindings, sawFindings,
-                             borderFindings, holeFindings, runoutFindings, workFindings, boreFindings,
-                             fenceFindings}) {
+                             roughFindings, borderFindings, holeFindings, runoutFindings, workFindings, boreFindings,
+                             edgeFindings, fenceFindings}) {
         for (Finding& finding : group(project, solved)) {
             all.push_back(std::move(finding));
         }

@@ -10,6 +10,10 @@ namespace kerfwall {
 /// One step for all clamp holes of one edge, diameter, depth and height.
 [[nodiscard]] std::vector<WorkStep> holeSteps(const Project& project);
 
+/// One step for each fence that stands in a groove, to be cut before the panel loses its reference edge: `setting.depth`
+/// is the groove's. Its sides are told from the reference edge, or the edge square to it, where it runs along one.
+[[nodiscard]] std::vector<WorkStep> grooveSteps(const Project& project, const Solved& solved);
+
 /// One step for each straight reference fixed to the template.
 [[nodiscard]] std::vector<WorkStep> fenceSteps(const Project& project);
 

@@ -112,7 +112,8 @@ std::string plungeText(const Told& told, const SolvedLine& line, bool pushedAlon
     return text;
 }
 
-std::string railText(const Told& told, const SolvedLine& line, bool pushedAlong) {
+std::string railText(const Told& told, const SolvedLine& line, const KerfAsked& asked) {
+    const bool pushedAlong = isPushedAlong(told.saw, asked);
     const Way& way = told.way;
     std::string text = "With the saw on its rail (" + told.saw.id + ") set the depth scale to " +
                        sizeText(told.project, *way.setting.depth) +
@@ -125,6 +126,11 @@ std::string railText(const Told& told, const SolvedLine& line, bool pushedAlong)
     }
     text += ". Push the saw in from the " + edgeWord(*way.leads) + " edge, the rail on the " +
             sideWord(told.saw.railSide) + " of the cut.";
+    const double under = panelUnderRail(told.project.panel, asked);
+    if (under < told.saw.railWidth) {
+        text += " Only " + sizeText(told.project, under) + " of panel lies under the rail of " +
+                sizeText(told.project, told.saw.railWidth) + ": support it with a piece as thick as the panel.";
+    }
     return way.setting.plunge ? text + plungeText(told, line, pushedAlong) : text;
 }
 
@@ -155,7 +161,7 @@ std::string settingText(const Told& told, const SolvedLine& line, const Kerf& ke
         case SawKind::MitreGauge:
             return gaugeText(told);
         case SawKind::GuideRail:
-            return railText(told, line, isPushedAlong(told.saw, asked));
+            return railText(told, line, asked);
         case SawKind::SlidingMitre:
             break;
     }

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <string>
 
+#include "core/geometry/use_of.h"
+
 namespace kerfwall {
 
 LimitPair startingLimits(std::string_view code, const Project& project, bool betweenOpenings) {
@@ -22,6 +24,19 @@ LimitPair startingLimits(std::string_view code, const Project& project, bool bet
     }
     if (code == "border-thin") {
         return betweenOpenings ? LimitPair{15.0, 8.0} : LimitPair{25.0, 10.0};
+    }
+    if (code == "rough-room") {
+        return {2.0, std::nullopt};
+    }
+    if (code == "drill-wide") {
+        return {std::nullopt, 0.0};
+    }
+    if (code == "web-ride") {
+        const double length = useOf(project).guideLength;
+        return {length + 0.5, length / 2};
+    }
+    if (code == "small-stock") {
+        return {300.0, 150.0};
     }
     if (code == "hole-through") {
         return {5.0, 1.0};

@@ -45,6 +45,7 @@ struct Setting {
     std::optional<double> spacer;
     std::optional<double> bearing;      ///< trimming: bearing's lower end above the table, or below the base
     std::optional<double> bite;         ///< wood left to trim
+    std::optional<int> passes;          ///< in which it is taken, by width
     std::optional<bool> feedClockwise;  ///< round the opening as the panel lies
     bool operator==(const Setting&) const = default;
 };
@@ -59,7 +60,7 @@ struct WorkStep {
     std::string cutout;       ///< rough cut, trimming, hand work: the id of the one it is about
     std::vector<ReliefHole> bores;         ///< bored or drilled through in this step
     std::vector<std::size_t> clampHoles;   ///< drilled in this step: indices into the project's
-    std::optional<std::size_t> fence;      ///< fixed in this step: index into the project's
+    std::optional<std::size_t> fence;      ///< fixed (grooved for: setting.depth) in this step: index into the project's
     Setting setting;
     bool faceUp = true;            ///< the layout face's
     std::optional<Edge> against;   ///< edge on the fence
@@ -69,6 +70,7 @@ struct WorkStep {
     std::optional<Side> turn;      ///< how gauge, mitre saw or rail is turned, as the operator sees it
     std::vector<EdgeMark> see;     ///< the marks in view
     std::vector<std::string> cautions;  ///< short sentences that apply at this step
+    std::string because;                ///< why it waits for another step, one short sentence; "" where it waits for none
     std::string text;                   ///< the step in whole sentences, lengths in the project's units
     bool operator==(const WorkStep&) const = default;
 };

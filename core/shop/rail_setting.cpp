@@ -24,6 +24,21 @@ bool isPushedAlong(const Saw& saw, const KerfAsked& kerf) {
     return wasteOnRight == (saw.railSide == Side::Left);
 }
 
+double panelUnderRail(const Panel& panel, const KerfAsked& kerf) {
+    const Point kept = -1.0 * kerf.waste;
+    double least = HUGE_VAL;
+    for (const double share : {0.1, 0.5, 0.9}) {
+        const Point place = kerf.from + share * (kerf.to - kerf.from);
+        for (const Edge edge : kEdges) {
+            const double towards = -dot(leftOf(edgeHeading(edge)), kept);
+            if (towards > 0) {
+                least = std::min(least, distanceFromEdge(panel, edge, place) / towards);
+            }
+        }
+    }
+    return least;
+}
+
 Way railWay(const Panel& panel, const Saw& saw, const KerfAsked& kerf) {
     const Edge reference = panel.referenceEdge;
     Way way;

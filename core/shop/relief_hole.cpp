@@ -13,8 +13,6 @@ namespace kerfwall {
 
 namespace {
 
-constexpr double kSmallestStart = 8;  ///< a relief hole from this diameter on lets the jigsaw's blade in, mm
-
 WorkStep drillStep(const Project& project, const std::string& cutout, double diameter,
                    const std::string& what) {
     WorkStep step;

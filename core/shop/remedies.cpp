@@ -117,8 +117,8 @@ class Trial {
 std::vector<Remedy> remedies(const Project& project, const Solved& solved, const Finding& finding) {
     const Minded minded{project, solved, finding};
     Trial trial(minded);
-    for (const auto kind : {stopWays, depthWays, faceWays, holeWays, sawWays, bitWays, useWays, boreWays, moveWays,
-                            wishWays, dropWays}) {
+    for (const auto kind : {stopWays, depthWays, faceWays, holeWays, edgeWays, sawWays, bitWays, useWays, boreWays,
+                            moveWays, wishWays, dropWays}) {
         for (Way& way : kind(minded)) {
             if (trial.isOver()) return std::move(trial).found();
             trial.go(std::move(way));

@@ -20,7 +20,7 @@ struct Remedy {
 inline constexpr std::size_t kMostRemedies = 4;
 
 /// What can be done about one finding, the least change first: a kerf that stops or is not as deep, a hole elsewhere,
-/// another saw's kerf, another bit or bush from the bench, a bore, a line elsewhere, another wish, a line taken away.
+/// an edge made true, another saw's kerf, another bit or bush from the bench, a bore, a line elsewhere, another wish, a line taken away.
 /// At most kMostRemedies, each of another kind, and none that was not tried: the changed project is solved, and the
 /// remedy is offered only where
 ///   - the finding is gone or of a lower severity,

@@ -36,13 +36,15 @@ using Way = std::vector<Change>;
 [[nodiscard]] std::vector<Way> faceWays(const Minded& minded);
 /// A clamp hole along its edge, shallower, higher or lower, thinner.
 [[nodiscard]] std::vector<Way> holeWays(const Minded& minded);
-/// Lines sawn with another saw: a narrower kerf, or one that reaches.
+/// An edge said to be true once it is; a line laid from another edge.
+[[nodiscard]] std::vector<Way> edgeWays(const Minded& minded);
+/// Lines sawn with another saw: a narrower or a wider kerf, one that reaches, one that holds the panel.
 [[nodiscard]] std::vector<Way> sawWays(const Minded& minded);
 /// Another trimming bit from the bench.
 [[nodiscard]] std::vector<Way> bitWays(const Minded& minded);
 /// Another bush and bit for the finished template from the bench.
 [[nodiscard]] std::vector<Way> useWays(const Minded& minded);
-/// Corners bored, or bored to another radius.
+/// Corners bored, or bored to another radius; relief holes with another drill.
 [[nodiscard]] std::vector<Way> boreWays(const Minded& minded);
 /// The corners of the finding's cutout that cut a smaller radius than wanted bored so that they cut it.
 /// Source    a bore of R, at least the guide's radius, leaves R - (guide - cutter) / 2.

@@ -3,6 +3,9 @@
 
 #include "core/says/json_text.h"
 #include "core/says/words.h"
+#include "core/shop/exactness.h"
+#include "core/shop/measured.h"
+#include "core/shop/measured_words.h"
 
 namespace kerfwall {
 
@@ -20,6 +23,7 @@ constexpr Words<Regime, 6> kRegimeWords{{{"sound", Regime::Sound},
 constexpr Words<Turn, 2> kTurnWords{{{"left", Turn::Left}, {"right", Turn::Right}}};
 constexpr Words<Rides, 3> kRidesWords{
     {{"clear", Rides::Clear}, {"kerfs", Rides::Kerfs}, {"both", Rides::Both}}};
+constexpr Words<Stands, 3> kStandsWords{{{"on-line", Stands::OnLine}, {"short", Stands::Short}, {"past", Stands::Past}}};
 constexpr Words<Severity, 3> kSeverityWords{
     {{"stop", Severity::Stop}, {"care", Severity::Care}, {"note", Severity::Note}}};
 constexpr Words<Task, 10> kTaskWords{{{"mark", Task::Mark},
@@ -124,10 +128,17 @@ Json outlineOf(const Outline& outline) {
         {"loops", listOf(outline.loops, [](const OutlineLoop& loop) { return listOf(loop, pieceOf); })}};
 }
 
-Json sizeOf(const FacingSize& size) {
+Json sizeOf(const FacingSize& size, const std::optional<Exactness>& exact) {
     Json object{{"between", Json::array({size.first, size.second})}, {"distance", size.distance}};
     if (size.atEnds) {
         object["at_ends"] = pairOf(size.atEnds->first, size.atEnds->second);
+    }
+    if (exact) {
+        object["worst"] = exact->plusMinus.worst;
+        object["likely"] = exact->plusMinus.likely;
+        if (exact->keeps) {
+            object["keeps"] = classWord(*exact->keeps);
+        }
     }
     return object;
 }
@@ -140,11 +151,15 @@ Json wallOf(const Wall& wall) {
 }
 
 // An inward corner has no arc of its own, so nothing is said about one.
-Json cornerOf(const Corner& corner) {
+Json cornerOf(const Corner& corner, const std::optional<Exactness>& exact) {
     const bool isInward = corner.angle > kStraight;
     Json object{{"between", Json::array({corner.first, corner.second})},
                 {"point", placeOf(corner.point)},
                 {"angle", corner.angle}};
+    if (exact) {
+        object["angle_worst"] = exact->plusMinus.worst;
+        object["angle_likely"] = exact->plusMinus.likely;
+    }
     if (!isInward) {
         object["radius"] = corner.radius;
         object["tangents"] = Json::array({placeOf(corner.firstTangent), placeOf(corner.secondTangent)});
@@ -161,16 +176,35 @@ Json cornerOf(const Corner& corner) {
     return object;
 }
 
-Json cutoutOf(const SolvedCutout& cutout) {
+/// Lists that lie beside one another.
+template <typename Item, typename ToJson>
+Json listBeside(const std::vector<Item>& items, const std::vector<std::optional<Exactness>>& exact, ToJson toJson) {
+    Json list = Json::array();
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        list.push_back(toJson(items[i], exact.at(i)));
+    }
+    return list;
+}
+
+Json cutoutOf(const SolvedCutout& cutout, const CutoutExactness& exact) {
     return Json{{"id", cutout.id},
                 {"kind", cutout.open ? "open" : "closed"},
                 {"drawn_area", cutout.drawnArea},
                 {"template", outlineOf(cutout.opening)},
                 {"work", outlineOf(cutout.work)},
                 {"widest", cutout.widest},
-                {"sizes", listOf(cutout.sizes, sizeOf)},
+                {"sizes", listBeside(cutout.sizes, exact.sizes, sizeOf)},
                 {"walls", listOf(cutout.walls, wallOf)},
-                {"corners", listOf(cutout.corners, cornerOf)}};
+                {"corners", listBeside(cutout.corners, exact.angles, cornerOf)}};
+}
+
+Json cutoutsOf(const Project& project, const Solved& solved, const OrderOfWork& order) {
+    const std::vector<CutoutExactness> exact = exactness(project, solved, order);
+    Json list = Json::array();
+    for (std::size_t i = 0; i < solved.cutouts.size(); ++i) {
+        list.push_back(cutoutOf(solved.cutouts[i], exact[i]));
+    }
+    return list;
 }
 
 Json useOf(const UseAnswer& use) {
@@ -217,6 +251,7 @@ Json settingOf(const Setting& setting) {
     putIf(object, "spacer", setting.spacer);
     putIf(object, "bearing", setting.bearing);
     putIf(object, "bite", setting.bite);
+    putIf(object, "passes", setting.passes);
     if (setting.feedClockwise) {
         object["feed"] = *setting.feedClockwise ? "clockwise" : "anticlockwise";
     }
@@ -240,8 +275,26 @@ Json stepOf(const WorkStep& step) {
     putWordIf(object, "leads", kEdgeWords, step.leads);
     putWordIf(object, "turn", kSideWords, step.turn);
     object["see"] = listOf(step.see, markOf);
+    if (!step.because.empty()) {
+        object["because"] = step.because;
+    }
     object["cautions"] = step.cautions;
     object["text"] = step.text;
+    return object;
+}
+
+// What the plan answers to an entry of the record: fence or stop by `shift` to `setting`, or layers of tape.
+Json answerOf(const Project& project, const MeasuredAnswer& answer) {
+    Json object{{"measured", recordWords(project, project.record.at(answer.record))}};
+    putWordIf(object, "stands", kStandsWords, answer.stands);
+    object["off"] = answer.off;
+    if (answer.moveOut) {
+        object["line"] = answer.moveOut->line;
+        putIf(object, "shift", answer.moveOut->shift);
+        putIf(object, answer.moveOut->isStop ? "stop" : "fence", answer.moveOut->setting);
+        object["layers"] = answer.moveOut->addsLayers ? answer.moveOut->layers : -answer.moveOut->layers;
+    }
+    object["text"] = answer.text;
     return object;
 }
 
@@ -251,17 +304,22 @@ std::string reportText(const Project& project, const Solved& solved, const std::
                        const OrderOfWork& order) {
     const Bench& bench = benchOf(project);
     const auto lineOnBench = [&](const SolvedLine& line) { return lineOf(line, bench); };
-    return jsonText(Json{{"format", "kerfwall-report"},
+    Json report{{"format", "kerfwall-report"},
                          {"version", kReportVersion},
                          {"title", project.title},
                          {"lines", listOf(solved.lines, lineOnBench)},
-                         {"cutouts", listOf(solved.cutouts, cutoutOf)},
+                         {"cutouts", cutoutsOf(project, solved, order)},
                          {"use", useOf(solved.use)},
                          {"findings", listOf(findings, findingOf)},
                          {"plan",
                           {{"setups", order.setups},
                            {"lower_bound", order.lowerBound},
-                           {"steps", listOf(order.steps, stepOf)}}}});
+                           {"steps", listOf(order.steps, stepOf)}}}};
+    if (!project.record.empty()) {
+        report["record"] = listOf(measuredAnswers(project, solved, order),
+                                  [&](const MeasuredAnswer& answer) { return answerOf(project, answer); });
+    }
+    return jsonText(report);
 }
 
 }  // namespace kerfwall

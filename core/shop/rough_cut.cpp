@@ -7,6 +7,7 @@
 #include "core/geometry/angle.h"
 #include "core/shop/bore.h"
 #include "core/shop/cautions.h"
+#include "core/shop/relief_hole.h"
 #include "core/shop/step_text.h"
 #include "core/shop/wall_kerf.h"
 #include "core/shop/word_list.h"
@@ -22,12 +23,29 @@ std::string sawOnText(const Project& project, const SolvedCutout& cutout, const 
         return "";
     }
     std::vector<std::string> places;
+    double clears = 0;
     for (const std::size_t corner : rough.sawOn) {
         places.push_back(cutout.corners[corner].first + " with " + cutout.corners[corner].second);
+        clears = std::max(clears, kerfThatClears(trimBitOf(project).diameter / 2, cutout.corners[corner].angle));
     }
     return " In the " + std::string(places.size() > 1 ? "corners" : "corner") + " of " + listText(places) +
-           " saw on to where the kerfs cross: the kerf is narrower than the " +
-           sizeText(project, trimBitOf(project).diameter) + " bit's round there.";
+           " saw on to where the kerfs cross: the round of the " + sizeText(project, trimBitOf(project).diameter) +
+           " bit stands up to " + sizeText(project, clears) + " off the lines there, beyond the kerf.";
+}
+
+/// Where the jigsaw goes in.
+std::string startText(const Solved& solved, const SolvedCutout& cutout) {
+    if (cutout.open) return "the band saw, or a jigsaw where the panel is too large for it, in from the panel's edge";
+    const auto isOf = [&](auto&& has) { return std::ranges::any_of(cutout.corners, has); };
+    if (isOf([&](const Corner& corner) { return isBored(corner, solved); })) return "a jigsaw, in from a bore";
+    const bool relief = isOf([](const Corner& is) { return is.drill && is.drill->diameter >= kSmallestStart; });
+    return relief ? "a jigsaw, in from a relief hole" : "a jigsaw, in from its starter hole";
+}
+
+std::string leaveText(const Project& project, const RoughCut& rough) {
+    if (rough.mostLeft <= rough.leastLeft) return "along their middle, " + sizeText(project, rough.leastLeft) + " off each wall";
+    return "and leave " + sizeText(project, rough.leastLeft) + " to " + sizeText(project, rough.mostLeft) +
+           " of each kerf's floor along its wall";
 }
 
 }  // namespace
@@ -66,13 +84,9 @@ std::vector<WorkStep> roughSteps(const Project& project, const Solved& solved) {
         step.task = Task::Rough;
         step.cutout = cutout.id;
         step.lines = linesAlong(cutout);
-        step.text = std::string("Saw the waste out of ") + cutout.id + " with " +
-                    (cutout.open ? "a band saw or a jigsaw, in from the panel's edge"
-                                 : "a jigsaw, in from a hole drilled in the waste") +
-                    ". Saw inside the kerfs and leave " + sizeText(project, rough.leastLeft) + " to " +
-                    sizeText(project, rough.mostLeft) +
-                    " of each kerf's floor along its wall; nothing may stand beyond the kerf, or the bearing "
-                    "cannot reach the wall." +
+        step.text = "Saw the waste out of " + cutout.id + " with " + startText(solved, cutout) + ". Saw inside the kerfs " +
+                    leaveText(project, rough) +
+                    "; nothing may stand beyond the kerf, or the bearing cannot reach the wall." +
                     sawOnText(project, cutout, rough);
         step.cautions = taskCautions(Task::Rough);
     }

@@ -112,6 +112,20 @@ std::optional<Change> sawnWith(const Minded& minded, const std::vector<LineId>& 
     return change;
 }
 
+/// All of the lines sawn with `saw`; none where it cannot.
+std::optional<Change> allSawnWith(const Minded& minded, const std::vector<LineId>& lines, const Saw& saw) {
+    Change change{"Saw " + listText(lines) + " with saw " + saw.id + ", whose kerf is " +
+                      lengthWords(minded.project, saw.kerf),
+                  minded.project};
+    for (const LineId& id : lines) {
+        const SolvedLine* run = findLine(minded.solved, id);
+        LayoutLine& line = lineOf(change.project, id);
+        if (!run || !isReached(minded.project, saw, *run, line.extent == Extent::Stopped)) return std::nullopt;
+        line.saw = saw.id;
+    }
+    return change;
+}
+
 Way narrower(const Minded& minded) {
     std::vector<LineId> lines = minded.finding.lines;
     if (minded.finding.code == "wall-nick") lines = crossingLines(minded);
@@ -124,18 +138,32 @@ Way narrower(const Minded& minded) {
     return way;
 }
 
+/// Lines with a kerf too narrow for the rough cut sawn with a saw whose kerf gives it room, the narrowest such first.
+Way wider(const Minded& minded) {
+    std::vector<Saw> saws = benchOf(minded.project).saws;
+    std::ranges::stable_sort(saws, {}, &Saw::kerf);
+    Way way;
+    for (const Saw& saw : saws) {
+        if (saw.kerf < minded.finding.limit.value_or(0) - kOnLimit) continue;
+        if (auto change = allSawnWith(minded, minded.finding.lines, saw)) way.push_back(std::move(*change));
+    }
+    return way;
+}
+
+/// Lines whose panel is too small for the rip fence sawn where it is clamped or carried.
+Way offTheFence(const Minded& minded) {
+    Way way;
+    for (const Saw& saw : benchOf(minded.project).saws) {
+        if (saw.kind == SawKind::RipFence) continue;
+        if (auto change = allSawnWith(minded, minded.finding.lines, saw)) way.push_back(std::move(*change));
+    }
+    return way;
+}
+
 Way anySaw(const Minded& minded) {
     Way way;
-    const LineId& id = minded.finding.lines.front();
-    const SolvedLine* run = findLine(minded.solved, id);
-    if (run == nullptr) return way;
-    const bool isStopped = findLine(minded.project, id)->extent == Extent::Stopped;
     for (const Saw& saw : benchOf(minded.project).saws) {
-        if (!isReached(minded.project, saw, *run, isStopped)) continue;
-        Change change{"Saw " + id + " with saw " + saw.id + ", whose kerf is " + lengthWords(minded.project, saw.kerf),
-                      minded.project};
-        lineOf(change.project, id).saw = saw.id;
-        way.push_back(std::move(change));
+        if (auto change = allSawnWith(minded, minded.finding.lines, saw)) way.push_back(std::move(*change));
     }
     return way;
 }
@@ -166,6 +194,8 @@ Way otherDepth(const Minded& minded) {
     } else if (finding.code == "wall-low") {
         addDepth(way, project, setAtLeast(project, bit.bearingLength + kBearingAboveFloor));
         addDepth(way, project, setAtLeast(project, wishOf(limitsOf("wall-low", project))));
+    } else if (finding.code == "web-ride") {
+        addDepth(way, project, setAtMost(project, thickness - wishOf(limitsOf("web-ride", project))));
     } else if (finding.code == "bit-short" && finding.value) {
         addDepth(way, project, setAtLeast(project, thickness + kBearingAboveFloor - bit.cuttingLength));
     } else if (finding.code == "hole-kerf" && finding.limit) {
@@ -204,7 +234,9 @@ std::vector<Way> sawWays(const Minded& minded) {
     const std::string& code = minded.finding.code;
     if (minded.finding.lines.empty()) return {};
     if (code == "corner-groove" || code == "wall-nick" || code == "hole-kerf") return {narrower(minded)};
-    if (code == "runout" || code == "bench-limit") return {anySaw(minded)};
+    if (code == "runout" || code == "bench-limit" || code == "edge-untrue") return {anySaw(minded)};
+    if (code == "rough-room") return {wider(minded)};
+    if (code == "small-stock") return {offTheFence(minded)};
     return {};
 }
 

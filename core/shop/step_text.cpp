@@ -12,16 +12,6 @@
 
 namespace kerfwall {
 
-namespace {
-
-/// The neighbour of `edge` from whose corner a mark on it is measured.
-Edge measuredFrom(const Panel& panel, Edge edge) {
-    const Edge reference = panel.referenceEdge;
-    return edge == reference || edge == oppositeOf(reference) ? measuredEnd(panel) : reference;
-}
-
-}  // namespace
-
 std::string edgeWord(Edge edge) { return std::string(edgeName(edge)); }
 
 std::string sideWord(Side side) { return side == Side::Left ? "left" : "right"; }
@@ -43,6 +33,11 @@ std::string degreesText(double degrees) {
 Edge measuredEnd(const Panel& panel) {
     return panel.squareCorner == SquareCorner::End ? nextOf(panel.referenceEdge)
                                                    : previousOf(panel.referenceEdge);
+}
+
+Edge measuredFrom(const Panel& panel, Edge edge) {
+    const Edge reference = panel.referenceEdge;
+    return edge == reference || edge == oppositeOf(reference) ? measuredEnd(panel) : reference;
 }
 
 std::string markText(const Project& project, const EdgeMark& mark) {

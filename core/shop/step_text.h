@@ -22,6 +22,8 @@ namespace kerfwall {
 [[nodiscard]] std::string degreesText(double degrees);
 /// The end of the reference edge marks are measured from: the one with a true corner, else its start.
 [[nodiscard]] Edge measuredEnd(const Panel& panel);
+/// The neighbour of `edge` from whose corner a mark on it is measured: the reference edge, or the measured end.
+[[nodiscard]] Edge measuredFrom(const Panel& panel, Edge edge);
 /// "80.0 mm from the bottom-left corner on the left edge": from the reference edge or the measured end.
 [[nodiscard]] std::string markText(const Project& project, const EdgeMark& mark);
 /// "60.0 mm from the left edge and 80.0 mm from the bottom edge": from measured end and reference edge.

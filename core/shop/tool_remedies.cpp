@@ -109,6 +109,24 @@ Way otherDrills(const Minded& minded, const SolvedCutout& cutout) {
     return way;
 }
 
+/// Relief holes with another drill at hand, the largest that fits first, or none at all.
+std::vector<Way> otherReliefDrill(const Minded& minded) {
+    const double bit = 2 * minded.solved.bitRadius;
+    std::vector<double> drills = benchOf(minded.project).bores;
+    std::erase_if(drills, [&](double drill) { return drill > bit + kOnLimit; });
+    std::ranges::sort(drills, std::greater{});
+    Way smaller, none;
+    for (const double drill : drills) {
+        smaller.push_back({"Drill the relief holes with " + lengthWords(minded.project, drill), minded.project});
+        smaller.back().project.bench.emplace(benchOf(minded.project)).cornerDrill = drill;
+    }
+    const double now = benchOf(minded.project).cornerDrill.value_or(0);
+    none.push_back({"Drill no relief holes of " + lengthWords(minded.project, now) + "; saw on into the corners",
+                    minded.project});
+    none.back().project.bench.emplace(benchOf(minded.project)).cornerDrill.reset();
+    return {std::move(smaller), std::move(none)};
+}
+
 std::string steeringText(const Project& project, const Steering& steering) {
     return std::string("Steer the ") + lengthWords(project, steering.cutter) + " bit by the " +
            (steering.byBush ? "bush of " : "bearing of ") + lengthWords(project, steering.guide);
@@ -157,7 +175,7 @@ Way boresForWish(const Minded& minded) {
 
 std::vector<Way> bitWays(const Minded& minded) {
     const std::string& code = minded.finding.code;
-    const bool wider = isOneOf(code, {"corner-groove", "wall-nick"});
+    const bool wider = isOneOf(code, {"corner-groove", "wall-nick", "drill-wide"});
     if (!wider && !isOneOf(code, {"narrow", "corner-overlap", "corner-short"})) return {};
     Way way;
     const double now = trimBitOf(minded.project).diameter;
@@ -181,6 +199,7 @@ std::vector<Way> boreWays(const Minded& minded) {
     const SolvedCutout* cutout = cutoutOf(minded);
     if (cutout == nullptr) return {};
     const std::string& code = minded.finding.code;
+    if (code == "drill-wide") return otherReliefDrill(minded);
     if (code == "bore-missing") return {otherDrills(minded, *cutout)};
     if (code == "bush-corner" || code == "work-size") return {boresForWish(minded)};
     if (code != "corner-groove") return {};

@@ -10,6 +10,12 @@ namespace kerfwall {
 /// How far above the shallowest kerf's floor the bearing runs, mm. Common practice, no source.
 inline constexpr double kBearingAboveFloor = 1;
 
+/// What a trimming bit takes at once without tearing, mm wide. Common practice, no source.
+inline constexpr double kBiteAtOnce = 1.5;
+
+/// In how many passes a bite is taken. By width, never by depth: the bearing in the kerf lets the whole web be cut at once.
+[[nodiscard]] int passesFor(double bite);
+
 /// Which of the bit's bearings runs in the kerfs, Tip or Shank. With one at both, the one that leaves the
 /// layout face up.
 [[nodiscard]] BearingAt bearingInKerf(Router router, BearingAt bearingAt);

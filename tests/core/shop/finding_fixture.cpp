@@ -44,7 +44,8 @@ SolvedLine lineWithKerf(const LineId& id, Point from, Point to, Side side, doubl
     line.from = from;
     line.to = to;
     Kerf kerf;
-    kerf.saw = 0;
+    // The stock bench: rip fence along the bottom edge, sled square to it, rail askew.
+    kerf.saw = from.y == to.y ? 0 : from.x == to.x ? 1 : 3;
     kerf.side = side;
     kerf.width = width;
     kerf.depth = depth;

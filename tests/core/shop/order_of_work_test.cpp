@@ -33,13 +33,13 @@ hand::Job everything() {
 }
 
 // Expected from: the rules of the order: edge and marks, bores before the kerfs tangent to them, kerfs before
-// relief holes, these before the rough cut, this before trimming, then what is left by hand, holes, fences,
-// label.
+// relief holes, these before the rough cut, this before trimming, then what is left by hand, fences, clamp holes
+// last, label.
 TEST(OrderOfWork, KeepsItsRules) {
     const hand::Job job = everything();
     EXPECT_EQ(tasksOf(plan(job.project, job.solved)),
               (std::vector{Task::Mark, Task::Bore, Task::Kerf, Task::Drill, Task::Rough, Task::Trim,
-                           Task::Hand, Task::Hole, Task::Fence, Task::Label}));
+                           Task::Hand, Task::Fence, Task::Hole, Task::Label}));
 }
 
 TEST(OrderOfWork, NumbersItsStepsFromOne) {  // Expected from: counting.

@@ -64,5 +64,15 @@ TEST(RailSetting, CarriesThePlungeMarksOfAStoppedKerf) {  // Expected from: the 
     EXPECT_EQ(railOf(line).setting.plunge, (PlungeMarks{120, 180, 90, 210}));
 }
 
+// Expected from: pencil. On 500 x 300 a level line at 100 with the waste above has 100 of panel below it, with the
+// waste below it 200 above. From (100, 0) to (250, 300), waste on its left, the kept side is on the right: square
+// to it, (2, -1) / sqrt 5, a tenth up at (115, 30) the bottom edge is 30 sqrt 5 = 67.08 away.
+TEST(RailSetting, KnowsHowMuchPanelCarriesTheRail) {
+    const Panel panel = hand::panelOf(500, 300).panel;
+    EXPECT_NEAR(panelUnderRail(panel, hand::asked(across({0, 100}, {500, 100}, Side::Left))), 100, 1e-9);
+    EXPECT_NEAR(panelUnderRail(panel, hand::asked(across({0, 100}, {500, 100}, Side::Right))), 200, 1e-9);
+    EXPECT_NEAR(panelUnderRail(panel, hand::asked(across({100, 0}, {250, 300}, Side::Left))), 67.082, 1e-3);
+}
+
 }  // namespace
 }  // namespace kerfwall

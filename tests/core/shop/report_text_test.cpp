@@ -5,6 +5,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "tests/core/shop/hand_built.h"
+
 namespace kerfwall {
 namespace {
 
@@ -106,6 +108,7 @@ OrderOfWork twoSteps() {
     kerf.leads = Edge::Right;
     kerf.turn = Side::Right;
     kerf.see = {{Edge::Left, 80}};
+    kerf.because = "Marks come first.";
     kerf.text = "Cut A.";
     WorkStep trim;
     trim.number = 2;
@@ -185,18 +188,55 @@ TEST(ReportText, StepsHaveTheirSettings) {
                   "blade_height": 6, "depth": 7, "plunge": {"full_depth": [20, 80], "surface": [5, 95]},
                   "spacer": 40, "bearing": 5, "bite": 3, "feed": "clockwise"},
       "face": "down", "against": "bottom", "stop_edge": "left", "stop_side": "left", "leads": "right",
-      "turn": "right", "see": [{"edge": "left", "at": 80}], "cautions": [], "text": "Cut A."})"));
+      "turn": "right", "see": [{"edge": "left", "at": 80}], "cautions": [],
+      "because": "Marks come first.", "text": "Cut A."})"));
     EXPECT_EQ(plan["steps"][1]["setting"], json::parse(R"({"feed": "anticlockwise"})"));
     EXPECT_FALSE(plan["steps"][1].contains("sides"));
 }
 
 // Expected from: IEEE 754. 0.1 + 0.2 is not 0.3; seventeen digits tell them apart.
+// Expected from: pencil. A and B are set at one rip fence, each within 0.15: 0.30 at worst, 0.15 sqrt 2 likely; 56 mm
+// may be off by 0.3 in class m. The stock bench's sled leans 0.1 over a metre: atan 0.0001 degrees between A and D.
+TEST(ReportText, SizesAndAnglesSayHowExactTheyAre) {
+    hand::Job job = hand::windowJob();
+    job.solved.cutouts[0].sizes = {{"A", "B", 56, {}, 0, 2}};
+    const json told = json::parse(reportText(job.project, job.solved, {}, plan(job.project, job.solved)));
+    const json size = told["cutouts"][0]["sizes"][0];
+    EXPECT_NEAR(size["worst"], 0.30, 1e-12);
+    EXPECT_NEAR(size["likely"], 0.212132, 1e-6);
+    EXPECT_EQ(size["keeps"], "m");
+    EXPECT_NEAR(told["cutouts"][0]["corners"][0]["angle_worst"], 0.0057296, 1e-7);
+}
+
+// Expected from: pencil: B found 0.4 short, the waste between it and its fence: 142.8 + 0.4, or two layers of 0.15 off.
+TEST(ReportText, TheRecordIsAnswered) {
+    hand::Job job = hand::windowJob();
+    EXPECT_FALSE(json::parse(reportText(job.project, job.solved, {}, plan(job.project, job.solved))).contains("record"));
+    Record entry;
+    entry.line = {"B", Edge::Bottom};
+    entry.measured = 145.6;
+    job.project.record = {entry};
+    const json told = json::parse(reportText(job.project, job.solved, {}, plan(job.project, job.solved)))["record"][0];
+    EXPECT_EQ(told["measured"], "B, 145.6 mm from the bottom edge");
+    EXPECT_EQ(told["stands"], "short");
+    EXPECT_NEAR(told["off"], 0.4, 1e-9);
+    EXPECT_NEAR(told["shift"], 0.4, 1e-9);
+    EXPECT_NEAR(told["fence"], 143.2, 1e-9);
+    EXPECT_EQ(told["layers"], -2) << "less than 0: peeled off";
+}
+
 TEST(ReportText, NumbersComeBackBitForBit) {
     Solved solved = everythingSolved();
     solved.cutouts[0].drawnArea = 0.1 + 0.2;
     const json all = json::parse(reportText(Project{}, solved, {}, {}));
     EXPECT_EQ(all["cutouts"][0]["drawn_area"].get<double>(), 0.1 + 0.2);
     EXPECT_NE(all["cutouts"][0]["drawn_area"].get<double>(), 0.3);
+}
+
+// A step says why it waits, where it waits for another.
+TEST(ReportText, AStepSaysWhyItWaits) {
+    EXPECT_EQ(report()["plan"]["steps"][0]["because"], "Marks come first.");
+    EXPECT_FALSE(report()["plan"]["steps"][1].contains("because"));
 }
 
 }  // namespace

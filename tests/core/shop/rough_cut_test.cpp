@@ -61,5 +61,34 @@ TEST(RoughCut, GoesDownTheMiddleOfANarrowKerf) {
     EXPECT_DOUBLE_EQ(rough.mostLeft, 0.4);
 }
 
+// Expected from: the order of work: a closed cutout is sawn from a hole, an open one from the edge.
+TEST(RoughCut, SaysWhichSawAndWhereItGoesIn) {
+    hand::Job job = hand::windowJob();
+    const auto says = [&](const std::string& words) {
+        return roughSteps(job.project, job.solved).at(0).text.find(words) != std::string::npos;
+    };
+    EXPECT_TRUE(says("with a jigsaw, in from its starter hole."));
+    job.solved.cutouts[0].corners[1].drill = ReliefHole{{285, 141}, 8};
+    EXPECT_TRUE(says("with a jigsaw, in from a relief hole."));
+    job.solved.cutouts[0].corners[0].regime = Regime::Bored;
+    job.solved.cutouts[0].corners[0].boreRadius = 20;
+    EXPECT_TRUE(says("with a jigsaw, in from a bore."));
+    job.solved.cutouts[0].open = true;
+    EXPECT_TRUE(says("with the band saw, or a jigsaw where the panel is too large for it, in from the panel's edge."));
+}
+
+// Expected from: pencil. 0.5 and 3.2 - 0.5; a kerf of 0.8 down its middle; a bit of 25.4 stands 12.7 (1 - sin 45) = 3.72
+// off the lines.
+TEST(RoughCut, SaysByHowMuchAndWhereOn) {
+    hand::Job job = hand::windowJob();
+    const auto text = [&] { return roughSteps(job.project, job.solved).at(0).text; };
+    EXPECT_NE(text().find("Saw inside the kerfs and leave 0.5 mm to 2.7 mm of each kerf's floor"), std::string::npos) << text();
+    job.solved.bitRadius = 12.7;
+    job.project.bench->trimBit->diameter = 25.4;
+    EXPECT_NE(text().find("the 25.4 mm bit stands up to 3.72 mm off the lines there"), std::string::npos) << text();
+    job.solved.lines[0].kerfs[0].width = 0.8;
+    EXPECT_NE(text().find("Saw inside the kerfs along their middle, 0.4 mm off each wall"), std::string::npos) << text();
+}
+
 }  // namespace
 }  // namespace kerfwall

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gtest/gtest.h>
 
+#include <array>
 #include <fstream>
 #include <sstream>
 
@@ -172,7 +173,9 @@ TEST(SamplesPlan, StallPennant) {
 }
 
 // Expected from: pencil. 260 - 3.2 = 256.8, 280 - 3.2 = 276.8. Bores of 50 touch both lines 25 from each:
-// centres (145, 165), (255, 165), (145, 235), (255, 235); the hole saw of 50 is on the bench.
+// centres (145, 165), (255, 165), (145, 235), (255, 235); the hole saw of 50 is on the bench: two rows, fence 165 and 235,
+// the second from the stop at 255 where the first ended. Up to a bore with the waste beyond the line (A, C) by 4 layers of
+// 0.15 from 140.6 and 120.6, else peeled: B's wall from 259.4, D's from 279.4. Rests of sqrt(25^2 - 24.5^2) = 4.975.
 TEST(SamplesPlan, RoundWindow) {
     const Sample sample = sampleOf("round_window");
     expectFence(sample, "A", 140, 260);
@@ -181,13 +184,26 @@ TEST(SamplesPlan, RoundWindow) {
     expectStop(sample, "D", "sled", 276.8, 120);
     EXPECT_EQ(sample.order.setups, 4);
     const std::vector<WorkStep> bores = stepsOf(sample, Task::Bore);
-    ASSERT_EQ(bores.size(), 1u);
-    EXPECT_NE(bores[0].text.find("50.0 mm drill or hole saw"), std::string::npos);
-    for (const std::string centre :
-         {"145.0 mm from the left edge and 165.0", "255.0 mm from the left edge and 165.0",
-          "145.0 mm from the left edge and 235.0", "255.0 mm from the left edge and 235.0"}) {
-        EXPECT_NE(bores[0].text.find(centre), std::string::npos) << centre;
+    ASSERT_EQ(bores.size(), 2u);
+    EXPECT_NEAR(bores[0].setting.fence.value_or(-1), 165, 1e-9);
+    EXPECT_NEAR(bores[1].setting.fence.value_or(-1), 235, 1e-9);
+    for (const auto& [row, stops] : {std::pair{0u, std::array{145.0, 255.0}}, std::pair{1u, std::array{255.0, 145.0}}}) {
+        EXPECT_NE(bores[row].text.find("50.0 mm drill or hole saw"), std::string::npos);
+        EXPECT_EQ(bores[row].against, Edge::Bottom);
+        EXPECT_EQ(bores[row].stopSide, Side::Right);
+        ASSERT_EQ(bores[row].bores.size(), 2u);
+        for (const std::size_t i : {0u, 1u}) EXPECT_NEAR(bores[row].bores[i].centre.x, stops.at(i), 1e-9);
     }
+    const auto says = [&](const LineId& line, const std::string& words) {
+        const std::string text = hand::stepFor(sample.order, line).text;
+        EXPECT_NE(text.find(words), std::string::npos) << text;
+    };
+    says("A", "set the fence 140.6 mm for the first cut and add up to 4 layers of tape");
+    says("B", "stands at 259.4 mm, 259.55 mm, 259.7 mm, 259.85 mm and 260.0 mm");
+    says("C", "set the stop 120.6 mm for the first cut");
+    says("D", "stands at 279.4 mm, 279.55 mm, 279.7 mm, 279.85 mm and 280.0 mm");
+    const std::string trim = stepsOf(sample, Task::Trim).at(0).text;
+    EXPECT_NE(trim.find("up to 4.97 mm short of the bores at B with C, C with A, A with D and D with B"), std::string::npos) << trim;
     EXPECT_EQ(stepsOf(sample, Task::Hand).size(), 1u);
     EXPECT_TRUE(stepsOf(sample, Task::Drill).empty());
     expectTrim(sample, 1, 7, 2.7);

@@ -54,6 +54,36 @@ TEST(Trimming, ByHandIsClockwiseWithTheFaceDown) {
     EXPECT_NE(step.text.find("7.0 mm below the router's base"), std::string::npos) << step.text;
 }
 
+// Expected from: pencil. 1.5 at once: 1.5 is one pass, 1.6 and 3 are two, 3.1 three; nothing left is still one.
+TEST(Trimming, ABiteIsTakenInPassesByWidth) {
+    EXPECT_EQ(passesFor(0.4), 1);
+    EXPECT_EQ(passesFor(1.5), 1);
+    EXPECT_EQ(passesFor(1.6), 2);
+    EXPECT_EQ(passesFor(3), 2);
+    EXPECT_EQ(passesFor(3.1), 3);
+    EXPECT_EQ(passesFor(0), 1);
+    const hand::Job job = hand::windowJob();
+    const WorkStep step = trimSteps(job.project, job.solved).at(0);
+    EXPECT_EQ(step.setting.passes, 2);
+    EXPECT_NE(step.text.find("Up to 2.7 mm is left to trim: 2 passes by width, never by depth"), std::string::npos) << step.text;
+}
+
+// Expected from: pencil. Face up on a table: anticlockwise, so along A, below the opening, from C on the left to D; by
+// hand with the face down, clockwise as it lies, it is the same along A.
+TEST(Trimming, TellsTheWayAlongAWall) {
+    hand::Job job = hand::windowJob();
+    const auto says = [&](const std::string& words) {
+        return trimSteps(job.project, job.solved).at(0).text.find(words) != std::string::npos;
+    };
+    EXPECT_TRUE(says("bearing at the tip. Lay the panel layout face up on the router table."));
+    EXPECT_TRUE(says("Along A that is from C to D."));
+    job.project.bench->trimWith = Router::Hand;
+    EXPECT_TRUE(says("Along A that is from C to D."));
+    job.project.bench->trimBit->bearingAt = BearingAt::Shank;
+    EXPECT_TRUE(says("bearing at the shank. Lay the panel layout face up and clamp it"));
+    EXPECT_TRUE(says("Along A that is from D to C."));
+}
+
 // Expected from: a bit that does not fit trims nothing, and no hole or rough cut helps.
 TEST(Trimming, SaysSoWhereTheBitDoesNotFit) {
     hand::Job job = hand::windowJob();

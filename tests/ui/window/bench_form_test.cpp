@@ -120,6 +120,20 @@ TEST_F(BenchOnSheet, EveryFieldOfASled) {
     choiceEntry("sawFenceAt", 1, [](const Project& p) { return benchOf(p).saws[1].fenceFar; });
 }
 
+// Expected from: facts, the five-cut test: (25.90 - 25.30) / (4 x 300) = 0.5 over a metre; a strip narrower at its far
+// end is as far out.
+TEST_F(BenchOnSheet, ASledsSquarenessComesFromAFiveCutTest) {
+    unfold("saw1");
+    const auto isSquareWithin = [](double mm) {
+        return [mm](const Project& p) { return std::abs(benchOf(p).saws[1].squareness - mm) < 1e-12; };
+    };
+    entry([&] { typeIn("sawFiveCuts", "25.90; 25.30; 300"); }, isSquareWithin(0.5), "wider at its far end");
+    EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Set the sled's squareness"));
+    entry([&] { typeIn("sawFiveCuts", "25.30; 25.42; 300"); }, isSquareWithin(0.1), "narrower");
+    typeIn("sawFiveCuts", "25.30; 25.42");
+    EXPECT_TRUE(trouble("sawFiveCutsTrouble").startsWith(QStringLiteral("Three lengths")));
+}
+
 TEST_F(BenchOnSheet, EveryFieldOfAMitreGauge) {
     unfold("saw2");
     sawEntry("sawMaxAngle", 2, 45, &Saw::maxAngle);
@@ -306,6 +320,14 @@ TEST_F(UseOnSheet, TheWholeUse) {
 }
 
 using PanelOnSheet = FormsOnSheet;
+
+TEST_F(PanelOnSheet, HowTheWorkIsOrdered) {
+    key(Qt::Key_F6);
+    choiceEntry("planPrefers", 1, [](const Project& p) { return p.plan.prefer == Prefer::FewestSetups; });
+    choiceEntry("planPrefers", 2, [](const Project& p) { return p.plan.prefer == Prefer::SeenLines; });
+    choiceEntry("planPrefers", 0, [](const Project& p) { return p.plan.prefer == Prefer::OneReference; });
+    choiceEntry("squareCorner", 4, [](const Project& p) { return p.panel.squareCorner == SquareCorner::All; });
+}
 
 TEST_F(PanelOnSheet, MaterialAndNotes) {
     key(Qt::Key_F6);
