@@ -22,6 +22,7 @@ namespace kerfwall {
 namespace {
 
 constexpr int kFieldWidth = 150;
+constexpr int kChoiceLetters = 24;
 constexpr int kSettleTime = 150;  // ms
 constexpr double kThinnestLayer = 0.01, kThickestLayer = 2;  // mm; tape and card
 
@@ -49,15 +50,7 @@ RecordForm::RecordForm(Session& session, Selection& selection, QWidget* parent)
     m_grid->setVerticalSpacing(6);
     m_grid->setColumnStretch(0, 1);
     addHeader();
-    m_what->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_what->setMinimumContentsLength(24);
-    const int at = m_grid->rowCount();
-    auto* asked = new QLabel(tr("What was measured, with the size that is drawn"), this);
-    asked->setBuddy(m_what);
-    m_what->setObjectName(QStringLiteral("recordWhat"));
-    m_what->setAccessibleName(asked->text());
-    m_grid->addWidget(asked, at, 0, 1, 2);
-    m_grid->addWidget(m_what, at + 1, 0, 1, 2);
+    addChoice();
     addRow(tr("It was found to be"), m_size, "recordSize");
     m_layer->setRange(kThinnestLayer, kThickestLayer, tr("A layer is 0.01 to 2 mm thick."));
     addRow(tr("One layer of tape is"), m_layer, "recordLayer");
@@ -69,6 +62,11 @@ RecordForm::RecordForm(Session& session, Selection& selection, QWidget* parent)
     tell({});
     m_settled.setSingleShot(true);
     m_settled.setInterval(kSettleTime);
+    connectFields();
+    hide();
+}
+
+void RecordForm::connectFields() {
     connect(&m_settled, &QTimer::timeout, this, &RecordForm::refresh);
     connect(&m_session, &Session::changed, this, &RecordForm::follow);
     connect(&m_selection, &Selection::changed, this, &RecordForm::choosePicked);
@@ -81,7 +79,18 @@ RecordForm::RecordForm(Session& session, Selection& selection, QWidget* parent)
         connect(field, &LengthField::troubled, this, &RecordForm::tell);
         connect(field, &LengthField::left, this, &RecordForm::closeAsked);
     }
-    hide();
+}
+
+void RecordForm::addChoice() {
+    auto* asked = new QLabel(tr("What was measured, with the size that is drawn"), this);
+    asked->setBuddy(m_what);
+    m_what->setObjectName(QStringLiteral("recordWhat"));
+    m_what->setAccessibleName(asked->text());
+    m_what->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_what->setMinimumContentsLength(kChoiceLetters);
+    const int at = m_grid->rowCount();
+    m_grid->addWidget(asked, at, 0, 1, 2);
+    m_grid->addWidget(m_what, at + 1, 0, 1, 2);
 }
 
 void RecordForm::addHeader() {
@@ -94,7 +103,7 @@ void RecordForm::addHeader() {
     connect(done, &QPushButton::clicked, this, &RecordForm::closeAsked);
 }
 
-QLabel* RecordForm::addRow(const QString& words, QWidget* field, const char* name) {
+void RecordForm::addRow(const QString& words, QWidget* field, const char* name) {
     auto* label = new QLabel(words, this);
     label->setBuddy(field);
     field->setObjectName(QString::fromLatin1(name));
@@ -103,7 +112,6 @@ QLabel* RecordForm::addRow(const QString& words, QWidget* field, const char* nam
     const int at = m_grid->rowCount();
     m_grid->addWidget(label, at, 0);
     m_grid->addWidget(field, at, 1);
-    return label;
 }
 
 void RecordForm::tell(const QString& sentence) {
@@ -195,15 +203,18 @@ void RecordForm::lay(const MeasuredAnswer& answer) {
     column->addLayout(head);
     column->addWidget(wordsIn(QString::fromStdString(answer.text), "recordAnswer", m_laid));
     connect(takeAway, &QPushButton::clicked, this, [this, record = answer.record] { takeOut(record); });
-    if (answer.stands != Stands::Past || !entry.line || answer.isPassed) return;
-    const std::vector<Remedy> offers = mends(project, m_session.solved(), answer.record);
-    column->addWidget(wordsIn(offers.empty() ? tr("No other wall can go along with it: another is out already, or it would do harm elsewhere.")
+    if (answer.stands == Stands::Past && entry.line && !answer.isPassed) layOffers(answer.record, *column);
+}
+
+void RecordForm::layOffers(std::size_t record, QVBoxLayout& column) {
+    const std::vector<Remedy> offers = mends(m_session.project(), m_session.solved(), record);
+    column.addWidget(wordsIn(offers.empty() ? tr("No other wall can go along with it: another is out already, or it would do harm elsewhere.")
                                              : tr("For walls that are not cut out to their lines yet:"),
                               "faint", m_laid));
     for (const Remedy& offer : offers) {
         auto* button = new RemedyButton(QString::fromStdString(offer.words), m_laid);
         button->setAccessibleDescription(tr("Lays the lines so; undo takes it back."));
-        column->addWidget(button);
+        column.addWidget(button);
         connect(button, &RemedyButton::clicked, this, [this, offer] {
             m_session.changeWhole(QString::fromStdString(offer.words), offer.project);
             refresh();

@@ -35,14 +35,17 @@ protected:
     void showEvent(QShowEvent* event) override;
 
 private:
-    QLabel* addRow(const QString& label, QWidget* field, const char* name);
     void addHeader();
+    void addChoice();
+    void addRow(const QString& label, QWidget* field, const char* name);
+    void connectFields();
     void follow();
     void refresh();
     void fillChoice();
     void choosePicked();
     void enter(std::optional<double> value);
     void lay(const MeasuredAnswer& answer);
+    void layOffers(std::size_t record, QVBoxLayout& column);
     void takeOut(std::size_t record);
     void tell(const QString& sentence);
 

@@ -38,8 +38,8 @@ std::string layersText(const Project& project, const MoveOut& out, const Tape& t
 
 std::string moveOutText(const Project& project, const MoveOut& out, const Tape& tape) {
     if (!out.shift) {
-        return " Cut wall " + out.line + " again, " + lengthWords(project, out.by) +
-               " farther out of the waste, to its marks.";
+        return " Cut wall " + out.line + " again to its marks: " + lengthWords(project, out.by) +
+               " of waste still stands before its line.";
     }
     const std::string what = out.isStop ? "stop" : "fence";
     const double was = *out.setting - *out.shift;

@@ -292,7 +292,9 @@ Json answerOf(const Project& project, const MeasuredAnswer& answer) {
         object["line"] = answer.moveOut->line;
         putIf(object, "shift", answer.moveOut->shift);
         putIf(object, answer.moveOut->isStop ? "stop" : "fence", answer.moveOut->setting);
-        object["layers"] = answer.moveOut->addsLayers ? answer.moveOut->layers : -answer.moveOut->layers;
+        if (answer.moveOut->shift) {
+            object["layers"] = answer.moveOut->addsLayers ? answer.moveOut->layers : -answer.moveOut->layers;
+        }
     }
     object["text"] = answer.text;
     return object;

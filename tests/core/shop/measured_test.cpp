@@ -128,7 +128,7 @@ TEST(Measured, OnARailItIsCutAgainToItsMarks) {
     const MeasuredAnswer answer = answerTo(foundAt("A", Edge::Bottom, 90.4), project);
     ASSERT_TRUE(answer.moveOut);
     EXPECT_FALSE(answer.moveOut->shift);
-    EXPECT_EQ(answer.text, "Wall A stands 0.40 mm short of its line. Cut wall A again, 0.40 mm farther out of the waste, to its marks.");
+    EXPECT_EQ(answer.text, "Wall A stands 0.40 mm short of its line. Cut wall A again to its marks: 0.40 mm of waste still stands before its line.");
 }
 
 // Expected from: the promise: the newest measure of a wall counts, from whichever edge.
@@ -162,6 +162,7 @@ TEST(Measured, OfALineWithWallsOnBothSidesTheOneAcrossWhichWasMeasured) {
     line.place = ByOffset{Edge::Bottom, 40};
     project.lines.push_back(line);
     project.cutouts.push_back({"lower", {{200, 60}}, {}, {}, {}});
+    project.lines[0].saw = "rip";
     const auto answers = answersOf(project, {foundAt("A", Edge::Bottom, 90.4), foundAt("B", Edge::Bottom, 146),
                                              foundAt("K", Edge::Bottom, 40), foundAcross("A", "B", 55.6),
                                              foundAcross("A", "K", 49.6)});

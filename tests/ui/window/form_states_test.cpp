@@ -135,6 +135,13 @@ public:
         key(Qt::Key_F8, Qt::ShiftModifier);
         type("workWidth", "0");
     }
+    void recordIsAnswered() {
+        layWindow();
+        key(Qt::Key_E, Qt::ControlModifier);
+        type("recordSize", "89.7");
+        choose("recordWhat", 2);
+        type("recordSize", "145.6");
+    }
     void lifeSize() {
         layWindow();
         key(Qt::Key_F3);
@@ -176,6 +183,7 @@ constexpr State kStates[] = {
     {"bush_in_use", &StatesOfForms::bushInUse},
     {"workpiece_form", &StatesOfForms::workpiece},
     {"workpiece_is_refused", &StatesOfForms::workpieceIsRefused},
+    {"record_is_answered", &StatesOfForms::recordIsAnswered},
     {"life_size_form", &StatesOfForms::lifeSize},
     {"keys_are_told", &StatesOfForms::keysAreTold},
     {"menu_file", &StatesOfForms::fileMenu},
