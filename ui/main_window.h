@@ -25,6 +25,7 @@ class LineForm;
 class NoticeBar;
 class PickTool;
 class PlanView;
+class PrintForm;
 class RecordForm;
 class ScreenForm;
 class SheetForm;
@@ -54,6 +55,8 @@ public:
     bool saveTo(const QString& path);
     /// Publishes the maker's papers into that folder.
     bool publishTo(const QString& dir);
+    /// Writes the pattern, as the print form has it, as a PDF to that file; false, and told on the sheet, where it could not.
+    bool writePatternTo(const QString& path);
     void chooseTool(int index);
     void setLook(Look look);
 
@@ -113,6 +116,7 @@ private:
     void refreshFenceForm();
     void layLineForm();
     void layRecordForm();
+    void layPrintForm();
     void layNoForm();
     void tellKeys();
 
@@ -122,6 +126,7 @@ private:
     void saveAs();
     void askPublish();
     void print();
+    void askPatternPdf();
     void remember(const QString& path);
     QStringList lastFiles() const;
     void showRecent();
@@ -157,6 +162,7 @@ private:
     QAction* m_rack = nullptr;
     LineForm* m_lineForm = nullptr;
     RecordForm* m_recordForm = nullptr;
+    PrintForm* m_printForm = nullptr;
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;
