@@ -86,7 +86,7 @@ bool isTiled(const Project& project) { return project.printing.paper != "panel";
 }  // namespace
 
 QString paperWords(const std::string& name) {
-    if (name == "panel") return text("one as large as the panel");
+    if (name == "panel") return text("as the panel");
     const QString plain = QString::fromStdString(name);
     return plain.startsWith(QLatin1Char('a')) && plain.size() == 2 ? plain.toUpper() : plain;
 }

@@ -17,7 +17,7 @@ struct PrintRows {
     std::function<void()> wished;  ///< the wish was changed
 };
 
-/// "A4", "Letter", "One sheet as large as the panel".
+/// "A4", "Letter", "as the panel".
 [[nodiscard]] QString paperWords(const std::string& name);
 
 /// Paper, how it lies, margin and overlap. What was measured off the printer goes with the paper as it lies.
