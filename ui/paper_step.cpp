@@ -180,7 +180,8 @@ void addPaperStep(PaperColumn& column, const Project& project, const Solved& sol
     words->space(0.6);
     // Beside the picture as far as it goes, the rest under it.
     const double least = std::max({picture->height, kBox + 11, words->at()});
-    QStringList lines = brokenLines(QString::fromStdString(step.text), wide - kIndent, kText);
+    const std::string told = step.because.empty() ? step.text : step.text + ' ' + step.because;
+    QStringList lines = brokenLines(QString::fromStdString(told), wide - kIndent, kText);
     constexpr int kWidows = 2;  // lines that do not go alone under the picture
     while (!lines.isEmpty() && (words->at() + kText.height * kLineStep <= least || lines.size() <= kWidows)) {
         words->addLine(lines.takeFirst(), kText);

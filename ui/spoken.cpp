@@ -170,6 +170,7 @@ QString stepInWords(const Session& session, std::size_t index) {
     QStringList words = settingWords(session.project(), step) + lieWords(step);
     QString all = words.isEmpty() ? QString() : words.join(QStringLiteral(", ")) + QStringLiteral(". ");
     all += plain(step.text);
+    if (!step.because.empty()) all += QLatin1Char(' ') + plain(step.because);
     for (const std::string& caution : step.cautions) all += QLatin1Char(' ') + plain(caution);
     return all;
 }
