@@ -18,8 +18,8 @@ QTextOption wrapping() {
     return option;
 }
 
-/// Line breaks as the layout knows them.
-QString inLines(QString text) { return text.replace(QLatin1Char('\n'), QChar(QChar::LineSeparator)); }
+/// A text layout begins a new line at its own sign only.
+QString inLines(QString text) { return text.replace(QLatin1Char('\n'), QChar::LineSeparator); }
 
 }  // namespace
 
