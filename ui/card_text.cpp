@@ -18,6 +18,9 @@ QTextOption wrapping() {
     return option;
 }
 
+/// A text layout begins a new line at its own sign only.
+QString inLines(QString text) { return text.replace(QLatin1Char('\n'), QChar::LineSeparator); }
+
 }  // namespace
 
 CardText::CardText(QWidget* parent) : QWidget(parent) {
@@ -78,7 +81,7 @@ double CardText::layOut(QTextLayout& layout, int width) {
 int CardText::heightForWidth(int width) const {
     const auto known = m_heights.find(width);
     if (known != m_heights.end()) return known->second;
-    QTextLayout layout(m_text, font());
+    QTextLayout layout(inLines(m_text), font());
     layout.setTextOption(wrapping());
     return m_heights[width] = static_cast<int>(std::ceil(layOut(layout, width)));
 }
@@ -91,7 +94,7 @@ QSize CardText::minimumSizeHint() const {
 
 void CardText::paintEvent(QPaintEvent*) {
     if (m_laidWidth != width()) {
-        m_laid.setText(m_text);
+        m_laid.setText(inLines(m_text));
         m_laid.setFont(font());
         layOut(m_laid, width());
         m_laidWidth = width();

@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "core/shop/cautions.h"
 #include "ui/bench_rows.h"
 #include "ui/exact_words.h"
 #include "ui/wording.h"
@@ -210,7 +211,13 @@ std::vector<CardRow::Text> stepTexts(const Project& project, const OrderOfWork& 
     std::vector<CardRow::Text> rows;
     for (const WorkStep& step : order.steps) {
         QString whole = plain(step.text);
-        for (const std::string& caution : step.cautions) whole += QLatin1Char(' ') + plain(caution);
+        if (!step.because.empty()) whole += QLatin1Char('\n') + plain(step.because);
+        const auto said = stepWithSameCautions(order, step);
+        if (said) {
+            whole += QLatin1Char('\n') + text("Cautions as in step %1.").arg(*said);
+        } else {
+            for (const std::string& caution : step.cautions) whole += QLatin1Char('\n') + plain(caution);
+        }
         rows.push_back({CardRow::Kind::Step, QString::number(step.number), taskText(project, step), briefText(step), whole});
     }
     return rows;

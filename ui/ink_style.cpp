@@ -13,6 +13,12 @@ const std::vector<double> kDotted{0.5, 1.5};
 
 }  // namespace
 
+/// On paper so dark that it stands out in black and white too.
+static QColor hereColour(const Palette& palette) {
+    constexpr int kDarker = 170;  // percent
+    return palette.kind == PaletteKind::Paper ? palette.tool.darker(kDarker) : palette.tool;
+}
+
 LineType lineType(Ink ink, const Palette& palette) {
     switch (ink) {
         case Ink::PanelEdge:
@@ -67,9 +73,9 @@ LineType lineType(Ink ink, const Palette& palette) {
         case Ink::Projection:
             return {palette.hatch, false, kDotted};
         case Ink::Here:
-            return {palette.tool, false, {}};
+            return {hereColour(palette), false, {}};
         case Ink::HereEdge:
-            return {palette.tool, true, {}};
+            return {hereColour(palette), true, {}};
         case Ink::Opened:
             return {palette.ground, false, {}};
         case Ink::Machine:
@@ -98,7 +104,7 @@ AreaStyle areaStyle(Ink ink, const Palette& palette) {
         case Ink::ClampHole:
             return {palette.ground, {}, 3, 45, true};
         case Ink::Here:
-            return {palette.toolFill, palette.tool, 1.4, 60};
+            return {palette.toolFill, hereColour(palette), 1.4, 60};
         case Ink::Opened:
             return {palette.ground, {}};
         case Ink::Machine:

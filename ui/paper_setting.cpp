@@ -3,6 +3,7 @@
 
 #include "core/drawing/drawn_size.h"
 #include "core/shop/panel_edges.h"
+#include "core/shop/plunge_places.h"
 #include "core/shop/step_text.h"
 #include "ui/paper_text.h"
 
@@ -69,49 +70,10 @@ QString sideWords(Side side) { return side == Side::Left ? PaperWords::tr("left"
 
 QString degrees(double angle) { return QString::fromStdString(degreesText(angle)); }
 
-void addMachineWords(QStringList& words, const Project& project, const WorkStep& step) {
-    const Setting& set = step.setting;
-    const auto mm = [&](double value) { return lengthWords(project, value); };
-    if (set.fence) words += PaperWords::tr("Fence %1").arg(mm(*set.fence));
-    if (set.stop) {
-        words += step.stopSide
-                     ? PaperWords::tr("Stop %1, on your %2").arg(mm(*set.stop), sideWords(*step.stopSide))
-                     : PaperWords::tr("Stop %1").arg(mm(*set.stop));
-    }
-    if (set.angle && *set.angle != 0) {
-        words += step.turn
-                     ? PaperWords::tr("Turned %1 to the %2").arg(degrees(*set.angle), sideWords(*step.turn))
-                     : PaperWords::tr("Turned %1").arg(degrees(*set.angle));
-    }
-    if (set.wedge) {
-        words += PaperWords::tr("Wedge %1 over %2").arg(mm(set.wedge->rise), mm(set.wedge->length));
-    }
-    if (set.bladeHeight) words += PaperWords::tr("Blade %1 up").arg(mm(*set.bladeHeight));
-    if (set.depth) words += PaperWords::tr("Depth %1").arg(mm(*set.depth));
-    if (set.spacer) words += PaperWords::tr("Spacer %1").arg(mm(*set.spacer));
-    if (set.plunge) {
-        words +=
-            PaperWords::tr("Full depth from %1 to %2").arg(mm(set.plunge->fullFrom), mm(set.plunge->fullTo));
-    }
-}
-
-void addRouterWords(QStringList& words, const Project& project, const WorkStep& step) {
-    const Setting& set = step.setting;
-    if (set.bearing) {
-        const bool table = benchOf(project).trimWith.value_or(Router::Table) == Router::Table;
-        words += (table ? PaperWords::tr("Bearing %1 above the table")
-                        : PaperWords::tr("Bearing %1 below the base"))
-                     .arg(lengthWords(project, *set.bearing));
-    }
-    if (set.bite) words += PaperWords::tr("Bite %1").arg(lengthWords(project, *set.bite));
-    if (set.feedClockwise) {
-        words += *set.feedClockwise ? PaperWords::tr("Feed clockwise") : PaperWords::tr("Feed anticlockwise");
-    }
-}
-
 class Figures {
   public:
-    Figures(const Project& project, const WorkStep& step) : m_project(project), m_step(step), m_set(step.setting) {}
+    Figures(const Project& project, const Solved& solved, const WorkStep& step)
+        : m_project(project), m_solved(solved), m_step(step), m_set(step.setting) {}
 
     std::vector<SettingFigure> all() {
         addPlace();
@@ -149,16 +111,17 @@ class Figures {
         }
         if (m_set.depth) add(PaperWords::tr("Depth"), *m_set.depth);
         if (m_set.spacer) add(PaperWords::tr("Spacer"), *m_set.spacer);
-        if (!m_set.plunge) return;
-        add(PaperWords::tr("Full depth from"), m_set.plunge->fullFrom);
-        add(PaperWords::tr("Full depth to"), m_set.plunge->fullTo);
+        const auto plunge = plungeFromStart(m_project.panel, m_solved, m_step);
+        if (!plunge) return;
+        add(PaperWords::tr("Full depth from"), plunge->fullFrom);
+        add(PaperWords::tr("Full depth to"), plunge->fullTo);
     }
     void addRouter() {
         if (m_set.bearing) {
             const bool table = benchOf(m_project).trimWith.value_or(Router::Table) == Router::Table;
             add(table ? PaperWords::tr("Bearing above the table") : PaperWords::tr("Bearing below the base"), *m_set.bearing);
         }
-        if (m_set.bite) add(PaperWords::tr("Left to trim, up to"), *m_set.bite);
+        if (m_set.bite) add(PaperWords::tr("Left to trim"), *m_set.bite);
         if (m_set.feedClockwise) {
             m_figures.push_back({PaperWords::tr("Feed"),
                                  *m_set.feedClockwise ? PaperWords::tr("clockwise") : PaperWords::tr("anticlockwise"), {}});
@@ -174,6 +137,7 @@ class Figures {
     }
 
     const Project& m_project;
+    const Solved& m_solved;
     const WorkStep& m_step;
     const Setting& m_set;
     std::vector<SettingFigure> m_figures;
@@ -181,7 +145,9 @@ class Figures {
 
 }  // namespace
 
-std::vector<SettingFigure> settingFigures(const Project& project, const WorkStep& step) { return Figures(project, step).all(); }
+std::vector<SettingFigure> settingFigures(const Project& project, const Solved& solved, const WorkStep& step) {
+    return Figures(project, solved, step).all();
+}
 
 QString lengthWords(const Project& project, double mm) {
     const QString size = QString::fromStdString(drawnSize(mm, project.units));
@@ -200,19 +166,13 @@ QString stepTitle(const Project& project, const WorkStep& step) {
         .arg(machine, lines.join(PaperWords::tr(", ")));
 }
 
-QStringList settingWords(const Project& project, const WorkStep& step) {
-    QStringList words;
-    addMachineWords(words, project, step);
-    addRouterWords(words, project, step);
-    return words;
-}
-
 QStringList lieWords(const WorkStep& step) {
     if (step.task == Task::Label || (step.task == Task::Mark && step.lines.empty())) return {};
     QStringList words{step.faceUp ? PaperWords::tr("layout face up") : PaperWords::tr("layout face down")};
     if (step.against) words += PaperWords::tr("%1 edge on the fence").arg(edgeWords(*step.against));
     if (step.stopEdge) words += PaperWords::tr("%1 edge at the stop").arg(edgeWords(*step.stopEdge));
     if (step.leads) words += PaperWords::tr("%1 end leads").arg(edgeWords(*step.leads));
+    if (step.setting.plunge) words += PaperWords::tr("full depth measured along the line from where the saw starts");
     return words;
 }
 

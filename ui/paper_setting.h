@@ -13,9 +13,6 @@ namespace kerfwall {
 /// What a step is, in a few words: "Rip fence: kerfs A, B".
 [[nodiscard]] QString stepTitle(const Project& project, const WorkStep& step);
 
-/// A step's settings, short enough to be read across a bench: "Fence 96.8 mm", "Blade 6.0 mm up" ...
-[[nodiscard]] QStringList settingWords(const Project& project, const WorkStep& step);
-
 /// One thing that is set, to be shown large: "Fence" "96.8" "mm". Words stand as a value without a unit.
 struct SettingFigure {
     QString caption;
@@ -25,7 +22,8 @@ struct SettingFigure {
 };
 
 /// A step's settings in the order they are set; for holes their size, depth and height. The decimal sign is a dot.
-[[nodiscard]] std::vector<SettingFigure> settingFigures(const Project& project, const WorkStep& step);
+[[nodiscard]] std::vector<SettingFigure> settingFigures(const Project& project, const Solved& solved,
+                                                        const WorkStep& step);
 
 /// How the panel lies: "layout face down", "bottom edge on the fence" ... Nothing where it does not matter.
 [[nodiscard]] QStringList lieWords(const WorkStep& step);

@@ -149,6 +149,28 @@ void addBlanks(PaperColumn& column, QStringList names) {
     }
 }
 
+QString saidOf(const WorkStep& step) {
+    const QString text = QString::fromStdString(step.text);
+    return step.because.empty() ? text : text + QLatin1Char('\n') + QString::fromStdString(step.because);
+}
+
+/// Adds the text's lines down to `foot`, and gives what is left of it.
+QString addBeside(Words& words, const QString& text, double wide, double foot) {
+    constexpr int kWidows = 2;  // last lines that do not go alone under the picture
+    QStringList parts = text.split(QLatin1Char('\n'));
+    while (!parts.isEmpty()) {
+        QStringList lines = brokenLines(parts.takeFirst(), wide - kIndent, kText);
+        const auto hasRoom = [&] { return words.at() + kText.height * kLineStep <= foot; };
+        while (!lines.isEmpty() && (hasRoom() || (parts.isEmpty() && lines.size() <= kWidows))) {
+            words.addLine(lines.takeFirst(), kText);
+        }
+        if (lines.isEmpty()) continue;
+        parts.prepend(lines.join(QLatin1Char(' ')));
+        return parts.join(QLatin1Char('\n'));
+    }
+    return {};
+}
+
 void paintHead(QPainter& painter, double left, double top, int number) {
     writeText(painter, {left, top + 7}, QString::number(number), kNumber);
     painter.setPen(QPen(Qt::black, 0.35));
@@ -175,21 +197,16 @@ void addPaperStep(PaperColumn& column, const Project& project, const Solved& sol
     auto words = std::make_shared<Words>(wide);
     words->paragraph(stepTitle(project, step), kTitle);
     words->space(0.8);
-    words->figures(settingFigures(project, step));
+    words->figures(settingFigures(project, solved, step));
     words->paragraph(lieWords(step).join(QStringLiteral(" \u00b7 ")), kLie);
     words->space(0.6);
     // Beside the picture as far as it goes, the rest under it.
     const double least = std::max({picture->height, kBox + 11, words->at()});
-    QStringList lines = brokenLines(QString::fromStdString(step.text), wide - kIndent, kText);
-    constexpr int kWidows = 2;  // lines that do not go alone under the picture
-    while (!lines.isEmpty() && (words->at() + kText.height * kLineStep <= least || lines.size() <= kWidows)) {
-        words->addLine(lines.takeFirst(), kText);
-    }
+    const QString rest = addBeside(*words, saidOf(step), wide, least);
     const QStringList measures = toMeasure(step);
-    const bool isBeside = lines.isEmpty() && fitsBeside(measures, wide);
+    const bool isBeside = rest.isEmpty() && fitsBeside(measures, wide);
     if (isBeside) words->space(kBlankHigh);
     const double high = std::max(least, words->at());
-    const QString rest = lines.join(QLatin1Char(' '));
     const double under = column.paragraphHeight(rest, kText, kIndent) + (measures.isEmpty() || isBeside ? 0 : kBlankHigh);
     constexpr double kRule = 2;
     column.keepTogether(kRule + high + std::min(under, 40.0));

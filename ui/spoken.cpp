@@ -167,9 +167,14 @@ QString sideViewInWords(const Session& session, CutDirection direction) {
 
 QString stepInWords(const Session& session, std::size_t index) {
     const WorkStep& step = session.order().steps.at(index);
-    QStringList words = settingWords(session.project(), step) + lieWords(step);
+    QStringList words;
+    for (const SettingFigure& figure : settingFigures(session.project(), session.solved(), step)) {
+        words << QStringList{figure.caption, figure.value, figure.unit}.join(QLatin1Char(' ')).trimmed();
+    }
+    words += lieWords(step);
     QString all = words.isEmpty() ? QString() : words.join(QStringLiteral(", ")) + QStringLiteral(". ");
     all += plain(step.text);
+    if (!step.because.empty()) all += QLatin1Char(' ') + plain(step.because);
     for (const std::string& caution : step.cautions) all += QLatin1Char(' ') + plain(caution);
     return all;
 }

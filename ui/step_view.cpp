@@ -21,6 +21,7 @@ namespace kerfwall {
 
 StepView::StepView(Session& session, QWidget* parent)
     : QWidget(parent), m_session(session), m_title(new QLabel(this)), m_lie(new QLabel(this)),
+      m_because(new QLabel(this)),
       m_figures(new StepFigures(this)), m_picture(new StepPicture(session, this)) {
     setObjectName(QStringLiteral("stepView"));
     setFocusPolicy(Qt::StrongFocus);
@@ -28,6 +29,8 @@ StepView::StepView(Session& session, QWidget* parent)
     m_title->setWordWrap(true);
     m_lie->setObjectName(QStringLiteral("faint"));
     m_lie->setWordWrap(true);
+    m_because->setObjectName(QStringLiteral("faint"));
+    m_because->setWordWrap(true);
     m_previous = button(tr("Previous"), "previousStep");
     m_next = button(tr("Next"), "nextStep");
     m_close = button(tr("Close"), "closeStep");
@@ -39,6 +42,7 @@ StepView::StepView(Session& session, QWidget* parent)
     column->setSpacing(6);
     column->addLayout(head);
     column->addWidget(m_lie);
+    column->addWidget(m_because);
     column->addWidget(m_figures);
     column->addWidget(m_picture, 1);
     connect(m_previous, &QPushButton::clicked, this, [this] { go(-1); });
@@ -106,7 +110,9 @@ void StepView::refresh() {
     if (!lie.isEmpty()) lie[0] = lie[0].toUpper();
     m_lie->setText(lie);
     m_lie->setVisible(!lie.isEmpty());
-    m_figures->show(settingFigures(project, step));
+    m_because->setText(QString::fromStdString(step.because));
+    m_because->setVisible(!step.because.empty());
+    m_figures->show(settingFigures(project, m_session.solved(), step));
     m_picture->show(*m_step);
     m_previous->setEnabled(*m_step > 0);
     m_next->setEnabled(*m_step + 1 < m_steps.size());

@@ -55,6 +55,7 @@ private:
     std::vector<WorkStep> m_steps;   // the order of work that m_step counts in
     QLabel* m_title;
     QLabel* m_lie;
+    QLabel* m_because;  // why it waits for another step
     StepFigures* m_figures;
     StepPicture* m_picture;
     QPushButton* m_previous;

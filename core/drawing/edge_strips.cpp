@@ -10,7 +10,7 @@
 namespace kerfwall {
 namespace {
 
-constexpr double kWasteTick = 4;      // mm
+// mm on paper.
 constexpr double kBeside = 1.2;       // from a mark to its line's name
 constexpr double kNameHeight = 3;
 constexpr double kRoomForWords = 14;  // on a page, over each piece and for the bar below all

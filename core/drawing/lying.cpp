@@ -33,7 +33,10 @@ Lying lyingAt(const Project& project, const WorkStep& step) {
     const Bench bench = benchOf(project);
     const Saw* saw = findSaw(bench, step.saw);
     const double face = step.faceUp ? 1 : -1;  // face up the panel lies on the left of its edges
-    if (!saw || !step.against) return step.faceUp ? Lying{} : Lying{{-1, 0}, {0, 1}};
+    if (!step.against) return step.faceUp ? Lying{} : Lying{{-1, 0}, {0, 1}};
+    const Point farSide{0, -1};
+    // A drill press has its fence behind the spindle, as a sliding saw has.
+    if (!saw) return fromEdge(*step.against, -face * leftOf(farSide), farSide);
     if (saw->kind == SawKind::RipFence) {
         const Point panelSide{saw->fenceSide == Side::Right ? -1.0 : 1.0, 0};
         return fromEdge(*step.against, -face * leftOf(panelSide), panelSide);

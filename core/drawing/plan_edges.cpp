@@ -10,10 +10,6 @@ namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kTick = 4.5;
-constexpr double kWasteTick = 3;
-constexpr double kIdAway = 8;
-constexpr double kIdHeight = 4;
 constexpr double kIdInside = 6;  // from the edge along the line, where ids stand inside
 constexpr double kIdBeside = 3.4;
 constexpr double kGroundAway = 1.6;
@@ -33,11 +29,11 @@ void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const
     const double scale = layers.markScale;
     const Point at = edge.start + mark.mark.at * edge.along;
     const Point out = outwards(edge);
-    Point flag = at + 0.6 * kTick * scale * out;
+    Point flag = at + 0.6 * kEdgeTick * scale * out;
     if (layers.idsInside) {
-        flag = at + 0.6 * kTick * scale * unit(distance(at, line.from) < distance(at, line.to) ? line.to - line.from : line.from - line.to);
+        flag = at + 0.6 * kEdgeTick * scale * unit(distance(at, line.from) < distance(at, line.to) ? line.to - line.from : line.from - line.to);
     } else {
-        drawing.marks.emplace_back(Stroke{Ink::EdgeTick, at, at + kTick * scale * out, line.id});
+        drawing.marks.emplace_back(Stroke{Ink::EdgeTick, at, at + kEdgeTick * scale * out, line.id});
     }
     if (mark.wasteToStart) {
         drawing.marks.emplace_back(

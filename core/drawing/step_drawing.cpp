@@ -39,7 +39,7 @@ StepRoom stepRoom(const Project& project, const Solved& solved, const OrderOfWor
     StepRoom room;
     room.panel = boundsLaid(project.panel, lying);
     if (step.task == Task::Mark && !step.see.empty()) room.left = room.right = room.below = room.above = kAroundMarks;
-    if (step.task != Task::Kerf) return room;
+    if (step.task != Task::Kerf && !step.against) return room;
     takeIn(room.panel, laid(railOf(project, solved, step), lying));
     if (const auto way = cutWayOf(project, solved, step)) makeRoom(room, -1.0 * way->forward, kAroundBlade);
     if (step.against) {

@@ -6,7 +6,6 @@
 #include "core/drawing/plan_parts.h"
 #include "core/drawing/step_parts.h"
 #include "core/geometry/edge_place.h"
-#include "core/shop/heading.h"
 #include "core/shop/step_text.h"
 
 namespace kerfwall {
@@ -14,6 +13,7 @@ namespace {
 
 constexpr double kSameSize = 0.005;      // mm: sizes that read the same
 constexpr std::size_t kMostSizes = 6;    // from one edge; more would not be read
+constexpr double kRowStep = 8;           // mm on paper
 constexpr double kClampSizeInside = 9;   // mm on paper
 
 /// Distances of the holes from one edge, each drawn once, by turns at the first and the last hole that has it.
@@ -31,7 +31,10 @@ class SizesFrom {
             const auto same = std::ranges::subrange(holes.begin() + static_cast<std::ptrdiff_t>(first),
                                                     holes.begin() + static_cast<std::ptrdiff_t>(end));
             const auto byOther = [&](const ReliefHole& hole) { return off(m_other, hole); };
-            add(drawn % 2 == 0 ? *std::ranges::min_element(same, {}, byOther) : *std::ranges::max_element(same, {}, byOther));
+            const bool byFirst = drawn % 2 == 0;
+            // Holes of one row would have their sizes over one another.
+            const double aside = isOneRow(holes) ? kRowStep * static_cast<double>(drawn) * m_sheet.scale : 0;
+            add(byFirst ? *std::ranges::min_element(same, {}, byOther) : *std::ranges::max_element(same, {}, byOther), aside);
             first = end;
         }
     }
@@ -40,11 +43,18 @@ class SizesFrom {
     [[nodiscard]] double off(Edge edge, const ReliefHole& hole) const {
         return distanceFromEdge(m_sheet.project.panel, edge, hole.centre);
     }
-    void add(const ReliefHole& hole) {
+    [[nodiscard]] std::string name() const {
+        return m_sheet.step.against == m_from ? "fence" : m_sheet.step.stopEdge == m_from ? "stop" : "hole";
+    }
+    [[nodiscard]] bool isOneRow(const std::vector<ReliefHole>& holes) const {
+        const auto [low, high] = std::ranges::minmax(holes, {}, [&](const ReliefHole& hole) { return off(m_other, hole); });
+        return off(m_other, high) - off(m_other, low) < kSameSize;
+    }
+    void add(const ReliefHole& hole, double aside) {
         const double size = off(m_from, hole);
         const Point foot = hole.centre - size * leftOf(edgeHeading(m_from));
-        m_sheet.drawing.marks.emplace_back(Dimension{m_sheet.lying.put(foot), m_sheet.lying.put(hole.centre), 0,
-                                                     drawnSize(size, m_sheet.project.units), "hole", {}});
+        m_sheet.drawing.marks.emplace_back(Dimension{m_sheet.lying.put(foot), m_sheet.lying.put(hole.centre), aside,
+                                                     drawnSize(size, m_sheet.project.units), name(), {}});
     }
 
     StepSheet& m_sheet;
@@ -72,9 +82,7 @@ void addClampSizes(StepSheet& sheet) {
 }  // namespace
 
 double measuredAlong(const Panel& panel, const EdgeMark& mark) {
-    const Edge reference = panel.referenceEdge;
-    const bool isAlong = mark.edge == reference || mark.edge == oppositeOf(reference);
-    return distanceFromEdge(panel, isAlong ? measuredEnd(panel) : reference, markPlace(panel, mark));
+    return distanceFromEdge(panel, measuredFrom(panel, mark.edge), markPlace(panel, mark));
 }
 
 void addHoleSizes(StepSheet& sheet) {

@@ -9,6 +9,7 @@
 #include "core/geometry/edge_place.h"
 #include "core/shop/heading.h"
 #include "core/shop/lie.h"
+#include "core/shop/plunge_places.h"
 #include "core/shop/step_text.h"
 
 namespace kerfwall {
@@ -37,14 +38,16 @@ class MachineSketch {
 
     void draw() {
         if (m_sheet.step.task == Task::Trim) return addBitsWay();
+        if (m_sheet.step.task == Task::Bore && m_sheet.step.against) return addFence();
         const auto way = cutWayOf(m_sheet.project, m_sheet.solved, m_sheet.step);
         if (m_sheet.step.task != Task::Kerf || !way) return;
         if (m_saw && m_sheet.step.against) {
             if (m_saw->kind == SawKind::RipFence) addRipFence(*way);
-            else addFence(*way);
+            else addFence();
+            addTurn(onFence(), *way);
         }
         addRail();
-        addPlunge();
+        addPlunge(*way);
         addBlade(*way);
         addPush(*way);
     }
@@ -87,7 +90,7 @@ class MachineSketch {
         addSize(face, face - *m_sheet.step.setting.fence * edge.off, 0, "fence");
     }
 
-    void addFence(const CutWay& way) {
+    void addFence() {
         const OnFence edge = onFence();
         const double spacer = m_sheet.step.setting.spacer ? kSpacer * s() : 0;
         if (spacer > 0) bar(edge.start, edge.end, spacer * edge.off, "spacer");
@@ -99,7 +102,6 @@ class MachineSketch {
             bar(edge.start - past + out, edge.end + past + out, kBar * s() * edge.off, "fence");
         }
         addStop(edge);
-        addTurn(edge, way);
     }
 
     /// The fence stays square to the push; the panel stands off it at one end.
@@ -118,7 +120,7 @@ class MachineSketch {
 
     void addStop(const OnFence& edge) {
         const auto& step = m_sheet.step;
-        if (!step.stopEdge || !step.setting.stop) return;
+        if (!step.stopEdge) return;
         const bool atEnd = *step.stopEdge == nextOf(*step.against);
         const Point corner = atEnd ? edge.end : edge.start;
         const Point outwards = (atEnd ? 1.0 : -1.0) * edge.along;
@@ -127,6 +129,7 @@ class MachineSketch {
         const Anchor anchor = outwards.x < 0 ? Anchor::Right : Anchor::Left;
         m_sheet.drawing.marks.emplace_back(
             Label{Ink::Text, named - Point{0, 0.36 * kWords * s()}, "stop", kWords, anchor, 0, "stop"});
+        if (step.task != Task::Kerf || !step.setting.stop) return;  // holes are dimensioned by themselves
         const Point blade = corner - *step.setting.stop * outwards;
         const double away = kSizeAway * s();
         const bool offIsLeft = dot(leftOf(blade - corner), edge.off) > 0;
@@ -142,7 +145,7 @@ class MachineSketch {
 
     void addTurn(const OnFence& edge, const CutWay& way) {
         const auto& step = m_sheet.step;
-        if (!step.turn) return;
+        if (!step.turn || !m_saw) return;
         const double turn = step.setting.angle.value_or(std::abs(turnOfPanelAt(m_sheet.project, step)));
         const std::string text = "turned " + degreesText(turn) + " to the " + sideWord(*step.turn);
         const Point off{0, edge.off.y > 0 ? 1.0 : -1.0};
@@ -164,21 +167,21 @@ class MachineSketch {
     }
 
     /// Where the blade is let in and brought out, across the kerf.
-    void addPlunge() {
-        const auto& plunge = m_sheet.step.setting.plunge;
-        const SolvedLine* line = findLine(m_sheet.solved, m_sheet.step.lines.front());
-        if (!plunge || !line) return;
-        const Point along = unit(line->to - line->from);
-        const Point across = (m_sheet.step.sides.front() == Side::Left ? 1.0 : -1.0) * leftOf(along);
-        const Point seen = m_sheet.lying.put(across);
+    void addPlunge(const CutWay& way) {
+        const auto plunge = plungeFromStart(m_sheet.project.panel, m_sheet.solved, m_sheet.step);
+        if (!plunge) return;
         constexpr double kTick = 5;
+        constexpr double kApart = 4.5;  // marks nearer than this have no room for their numbers; the setting has them
+        const bool fullNumbers = plunge->fullTo - plunge->fullFrom >= kApart * s();
+        const bool faceNumbers = plunge->surfaceTo - plunge->surfaceFrom >= 2 * kApart * s();
         for (const double at : {plunge->surfaceFrom, plunge->fullFrom, plunge->fullTo, plunge->surfaceTo}) {
-            const Point place = m_sheet.lying.put(line->from + at * along);
+            const Point place = way.entry + at * way.forward;
             const bool isFull = at == plunge->fullFrom || at == plunge->fullTo;
             // Marks of full depth on the waste's side, those where the blade leaves the face on the other.
-            const Point side = (isFull ? kTick : -kTick) * s() * seen;
+            const Point side = (isFull ? kTick : -kTick) * s() * way.waste;
             m_sheet.drawing.marks.emplace_back(
                 Stroke{isFull ? Ink::HereEdge : Ink::EdgeTick, place - 0.4 * side, place + side, "plunge"});
+            if (!(isFull ? fullNumbers : faceNumbers)) continue;
             const Point drop{0, -0.36 * kWords * s()};
             words(place + 1.7 * side + drop, size(at), 0, "plunge");
         }

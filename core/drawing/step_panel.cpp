@@ -17,10 +17,6 @@ namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kTick = 4.5;
-constexpr double kWasteTick = 3;
-constexpr double kIdAway = 8;
-constexpr double kIdHeight = 4;
 constexpr double kMeasureAway = 11;
 constexpr double kMeasureHeight = 3;
 constexpr double kNameHeight = 2.8;
@@ -158,6 +154,7 @@ class PanelSketch {
         for (const bool isHere : {false, true}) {
             const WorkDone& done = isHere ? m_after.here : m_after.before;
             for (const std::size_t index : done.clampHoles) addClampHole(m_sheet.project.clampHoles.at(index), isHere);
+            for (const std::size_t index : done.grooves) addGroove(m_sheet.project.fences.at(index), isHere);
             for (const std::size_t index : done.fences) addFence(m_sheet.project.fences.at(index), isHere);
         }
     }
@@ -182,6 +179,14 @@ class PanelSketch {
         area(isHere ? Ink::HereEdge : isSeen ? Ink::FenceBody : Ink::Hidden, {polygonLoop(body)}, "fixed fence");
     }
 
+    void addGroove(const Fence& fence, bool isHere) {
+        const std::vector<Point> body = fenceBody(m_sheet.project, m_sheet.solved, fence);
+        if (body.empty()) return;
+        const bool isSeen = (fence.face != Face::Back) == isLayoutUp();
+        if (isHere || isSeen) area(isHere ? Ink::Here : Ink::KerfBand, {polygonLoop(body)}, "groove");
+        area(isHere ? Ink::HereEdge : isSeen ? Ink::LayoutLine : Ink::Hidden, {polygonLoop(body)}, "groove");
+    }
+
     /// Where a bored corner is cleaned by hand: from tangent point to tangent point.
     void addCleaned() {
         for (const std::size_t index : m_after.here.cleaned) {
@@ -200,7 +205,8 @@ class PanelSketch {
             for (const LineMark& mark : line.marks) {
                 const bool isMade = holds(m_after.before.marks, mark.mark) || holds(m_after.here.marks, mark.mark);
                 const bool inView = holds(m_sheet.step.see, mark.mark) && isAbout(line.id);
-                if (inView || (isMade && m_sheet.step.task != Task::Kerf)) addMark(line, mark, inView);
+                const bool isUnderFence = mark.mark.edge == m_sheet.step.against;
+                if (inView || (isMade && m_sheet.step.task != Task::Kerf && !isUnderFence)) addMark(line, mark, inView);
             }
         }
     }
@@ -213,8 +219,8 @@ class PanelSketch {
         const Point at = edge.start + mark.mark.at * edge.along;
         const Point out = -m_sheet.scale * leftOf(edge.along);
         const Ink ink = inView ? Ink::HereEdge : Ink::EdgeTick;
-        stroke(ink, at, at + kTick * out, line.id);
-        const Point flag = at + 0.6 * kTick * out;
+        stroke(ink, at, at + kEdgeTick * out, line.id);
+        const Point flag = at + 0.6 * kEdgeTick * out;
         const Point side = kWasteTick * m_sheet.scale * edge.along;
         if (mark.wasteToStart) stroke(ink, flag, flag - side, line.id);
         if (mark.wasteToEnd) stroke(ink, flag, flag + side, line.id);

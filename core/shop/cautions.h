@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,7 +14,11 @@ namespace kerfwall {
 /// Source    common practice, no source; riving knife and guard: circular saw bench practice.
 [[nodiscard]] std::vector<std::string> sawCautions(const Project& project, SawKind kind);
 
-/// The same at a step without a saw setting. Empty where there is nothing to be hurt by.
+/// The number of an earlier step, at the same machine, that has said the same cautions in full; none where this one is to say
+/// them.
+[[nodiscard]] std::optional<int> stepWithSameCautions(const OrderOfWork& order, const WorkStep& step);
+
+/// The cautions at a step without a saw setting. Empty where there is nothing to be hurt by.
 [[nodiscard]] std::vector<std::string> taskCautions(Task task);
 
 }  // namespace kerfwall

@@ -110,7 +110,7 @@ std::vector<WorkStep> grooveSteps(const Project& project, const Solved& solved) 
                     " face, " + sizeText(project, fence.groove) + " deep and " + sizeText(project, fence.width) +
                     " wide, " + grooveSides(project, fence, body) + ", from " + sizeText(project, fence.from) + " to " +
                     sizeText(project, fence.to) + " along " + baseText(fence.along) + ".";
-        step.cautions = taskCautions(Task::Fence);
+        step.cautions = taskCautions(Task::Kerf);
     }
     return steps;
 }

@@ -66,7 +66,7 @@ WorkDone doneBy(const Solved& solved, const WorkStep& step) {
             done.clampHoles = step.clampHoles;
             break;
         case Task::Fence:
-            if (step.fence) done.fences = {*step.fence};
+            if (step.fence) (step.setting.depth ? done.grooves : done.fences) = {*step.fence};
             break;
         case Task::Label:
             break;
@@ -86,6 +86,7 @@ PanelAfter panelAfter(const Solved& solved, const OrderOfWork& order, std::size_
         append(after.before.trimmed, step.trimmed);
         append(after.before.cleaned, step.cleaned);
         append(after.before.clampHoles, step.clampHoles);
+        append(after.before.grooves, step.grooves);
         append(after.before.fences, step.fences);
     }
     after.here = doneBy(solved, order.steps.at(index));

@@ -25,6 +25,7 @@ struct WorkDone {
     std::vector<std::size_t> trimmed;
     std::vector<std::size_t> cleaned;   ///< by hand, where the bit had to stop
     std::vector<std::size_t> clampHoles;
+    std::vector<std::size_t> grooves;  ///< of these fences
     std::vector<std::size_t> fences;
     bool operator==(const WorkDone&) const = default;
 };

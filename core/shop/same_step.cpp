@@ -8,7 +8,8 @@ namespace {
 
 bool isAboutTheSame(const WorkStep& one, const WorkStep& other) {
     return one.task == other.task && one.lines == other.lines && one.sides == other.sides && one.cutout == other.cutout &&
-           one.clampHoles == other.clampHoles && one.fence == other.fence;
+           one.clampHoles == other.clampHoles && one.fence == other.fence &&
+           (!one.fence || one.setting.depth.has_value() == other.setting.depth.has_value());
 }
 
 /// How many lines, on the same sides, both are about; a step without sides counts its lines.

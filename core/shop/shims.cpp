@@ -26,10 +26,10 @@ std::string namesOf(const std::vector<BoreReach>& bores) {
 /// How the shims go, from the first setting to the wall on the line.
 std::string shimText(const Project& project, const WorkStep& step, const Shims& shims) {
     const std::string what = step.setting.fence ? "the fence" : "the stop";
-    const std::string count = std::to_string(kShimLayers);
+    const std::string count = std::to_string(Tape{}.layers);
     std::vector<std::string> walls;
     for (const double wall : shims.walls) walls.push_back(lengthWords(project, wall));
-    const std::string layers = count + " layers of tape, " + lengthWords(project, kShimLayer) + " each,";
+    const std::string layers = count + " layers of tape, " + lengthWords(project, Tape{}.thickness) + " each,";
     return (shims.adding ? "set " + what + " " + lengthWords(project, shims.start) + " for the first cut and add up to " +
                                layers + " between it and the panel, one a cut"
                          : "put " + layers + " between " + what + " and the panel for the first cut and peel one a cut") +
@@ -57,14 +57,15 @@ std::string approachText(const Project& project, const Solved& solved, const Wor
     const auto shims = shimsFor(project, solved, step, kerf);
     std::string text = " " + step.lines[kerf] + " must touch " + namesOf(bores) + " and never go past: ";
     text += shims ? shimText(project, step, *shims)
-                  : "cut " + lengthWords(project, kShimLayers * kShimLayer) +
-                        " off the line on the waste side first and move over " + lengthWords(project, kShimLayer) + " a cut";
+                  : "cut " + lengthWords(project, Tape{}.layers * Tape{}.thickness) +
+                        " off the line on the waste side first and move over " + lengthWords(project, Tape{}.thickness) + " a cut";
     return text + ". Stop when it touches." + disagreeText(project, bores);
 }
 
 }  // namespace
 
-Shims shimsFor(double y, bool wasteBeyond, double kerf, double layer, int layers) {
+Shims shimsFor(double y, bool wasteBeyond, double kerf, const Tape& tape) {
+    const auto [layer, layers] = tape;
     Shims shims;
     shims.adding = wasteBeyond;
     shims.layers = wasteBeyond ? 0 : layers;

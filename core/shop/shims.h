@@ -5,13 +5,10 @@
 #include <string>
 #include <vector>
 
+#include "core/shop/measured.h"
 #include "core/shop/order_of_work.h"
 
 namespace kerfwall {
-
-/// One layer of masking tape, mm, and how many are taken to come up to a bore. Common practice, no source.
-inline constexpr double kShimLayer = 0.15;
-inline constexpr int kShimLayers = 4;
 
 /// How a kerf is brought up to a bore from the safe side with layers of tape between panel and fence (or stop). A layer
 /// moves the kerf towards the fence:
@@ -28,8 +25,8 @@ struct Shims {
 };
 
 /// Source    waste beyond: from y + N t, bare, layers added; between: from y - kerf with N layers in, peeled.
-/// Requires  layers > 0.
-[[nodiscard]] Shims shimsFor(double y, bool wasteBeyond, double kerf, double layer = kShimLayer, int layers = kShimLayers);
+/// Requires  at least one layer.
+[[nodiscard]] Shims shimsFor(double y, bool wasteBeyond, double kerf, const Tape& tape = {});
 
 /// The same for one kerf of a step (an index into its lines); none where neither fence nor stop gives its place.
 [[nodiscard]] std::optional<Shims> shimsFor(const Project& project, const Solved& solved, const WorkStep& step,

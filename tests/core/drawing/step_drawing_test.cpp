@@ -7,11 +7,13 @@
 #include <cmath>
 #include <fstream>
 #include <map>
+#include <set>
 #include <sstream>
 
 #include "core/drawing/lying.h"
 #include "core/geometry/solve.h"
 #include "core/says/project_text.h"
+#include "core/shop/plunge_places.h"
 #include "tests/core/drawing/drawn_panel.h"
 #include "tests/core/shop/hand_built.h"
 
@@ -121,6 +123,28 @@ TEST(StepDrawing, EdgeNamesRunAlongTheirEdges) {
     EXPECT_GT(named<Label>(drawing, "edge left").at(0).at.x, named<Label>(drawing, "edge right").at(0).at.x);
 }
 
+// A stopped cut's marks stand where the saw comes to them, and say how far that is from where it starts.
+TEST(StepDrawing, PlungeMarksAreMeasuredFromTheBlade) {
+    const Planned job = sample("stall_pennant");
+    int stopped = 0;
+    for (std::size_t i = 0; i < job.order.steps.size(); ++i) {
+        const auto places = plungeFromStart(job.project.panel, job.solved, job.order.steps[i]);
+        if (!places) continue;
+        ++stopped;
+        const Drawing drawing = job.picture(i);
+        const auto blade = boxOf(named<Area>(drawing, "blade").at(0).loops);
+        const Point start = 0.5 * (blade.low + blade.high);
+        std::vector<double> away;
+        for (const Stroke& mark : named<Stroke>(drawing, "plunge")) {
+            away.push_back(distance(start, 0.5 * (mark.from + mark.to)));
+        }
+        ASSERT_EQ(away.size(), 4U);  // meets the face, full depth from and to, leaves the face
+        EXPECT_TRUE(std::ranges::is_sorted(away));
+        EXPECT_NEAR(away[2] - away[1], places->fullTo - places->fullFrom, 1);  // the ticks lean to either side
+    }
+    EXPECT_GT(stopped, 0);
+}
+
 // The blade meets the end that leads: above the panel at a table saw, in line with the kerf.
 TEST(StepDrawing, TheBladeStandsBeforeTheEndThatLeadsInLineWithTheKerf) {
     const Planned job = window();
@@ -176,12 +200,13 @@ TEST(StepDrawing, TheLastPicturesOutlineIsTheTemplatesOpening) {
     }
 }
 
-// The step's own numbers, wherever it has one: every fence and stop of every sample is written on its picture.
+// The step's own numbers, wherever a saw has one: every fence and stop of every sample is written on its picture.
 TEST(StepDrawing, EveryStepOfEverySampleCarriesItsFenceAndStop) {
     for (const std::string name : {"crate_end", "bench_leg", "round_window", "stall_pennant", "mind_these"}) {
         const Planned job = sample(name);
         for (std::size_t i = 0; i < job.order.steps.size(); ++i) {
             const WorkStep& step = job.order.steps[i];
+            if (step.task != Task::Kerf) continue;
             const Drawing drawing = job.picture(i);
             const auto length = [&](const std::string& id) {
                 const auto sizes = named<Dimension>(drawing, id);
@@ -210,25 +235,37 @@ TEST(StepDrawing, TheBitsWayRunsAsTheFeedSays) {
     EXPECT_EQ(turn < 0, step.setting.feedClockwise.value());
 }
 
-// Pencil: each centre is measured from the left and the bottom edge; A and B, C and D give two of each. The file: bores
-// of radius 25 tangent to x 120 and 280, y 140 and 260.
-TEST(StepDrawing, BoresAreDimensionedFromTheEdgesThatAreTrue) {
+// Pencil, from the file: bores of radius 25 tangent to x 120 and 280, y 140 and 260; at the press the fence stands 165, then
+// 235 from the spindle, and both rows have their centres 145 and 255 from the stop.
+TEST(StepDrawing, BoresAreDimensionedFromFenceAndStop) {
     const Planned job = sample("round_window");
-    std::vector<std::string> texts;
-    for (const Dimension& size : named<Dimension>(job.picture(job.stepOf(Task::Bore)), "hole")) texts.push_back(size.text);
-    EXPECT_EQ(texts, (std::vector<std::string>{"145", "255", "165", "235"}));
+    const std::size_t first = job.stepOf(Task::Bore);
+    std::vector<std::string> fences;
+    for (const std::size_t index : {first, first + 1}) {
+        ASSERT_EQ(job.order.steps[index].task, Task::Bore);
+        const Drawing drawing = job.picture(index);
+        std::vector<std::string> stops;
+        for (const Dimension& size : named<Dimension>(drawing, "stop")) stops.push_back(size.text);
+        EXPECT_EQ(stops, (std::vector<std::string>{"145", "255"}));
+        for (const Dimension& size : named<Dimension>(drawing, "fence")) fences.push_back(size.text);
+        const Box bar = boxOf(named<Area>(drawing, "fence").at(0).loops);
+        const Box panel = boxOf(marksOf<Area>(drawing, Ink::PanelFill).at(0).loops);
+        EXPECT_GE(bar.low.y, panel.high.y - 1e-9);  // behind the panel
+    }
+    std::ranges::sort(fences);
+    EXPECT_EQ(fences, (std::vector<std::string>{"165", "235"}));
 }
 
-// Pencil: A lies 90 and B 146 above the bottom edge, C 110 and D 290 from the left; each at both its ends.
+// Pencil: A lies 90 and B 146 above the bottom edge, C 110 and D 290 from the left; each at the end that is looked at.
 TEST(StepDrawing, MarksCarryTheirMeasure) {
     const Planned job = window();
     const std::size_t index = job.stepOf(Task::Mark) + 1;
     std::map<std::string, int> count;
     for (const Label& label : named<Label>(job.picture(index), "measure")) ++count[label.text];
-    EXPECT_EQ(count["90"], 2);
-    EXPECT_EQ(count["146"], 2);
-    EXPECT_EQ(count["110"], 2);
-    EXPECT_EQ(count["290"], 2);
+    EXPECT_EQ(count["90"], 1);
+    EXPECT_EQ(count["146"], 1);
+    EXPECT_EQ(count["110"], 1);
+    EXPECT_EQ(count["290"], 1);
 }
 
 // A law: the room holds all that is drawn, whatever the scale.

@@ -54,6 +54,26 @@ TEST(PanelAfter, AtTheRoughCutTheKerfsAreThereAndNothingIsTrimmed) {
     EXPECT_TRUE(after.here.trimmed.empty());
 }
 
+// A groove is cut before its fence is fixed in it.
+TEST(PanelAfter, AFencesGrooveComesBeforeTheFence) {
+    hand::Job job = openedJob();
+    Fence fence;
+    fence.along = Edge::Bottom;
+    fence.offset = 20;
+    fence.from = 50;
+    fence.to = 350;
+    fence.width = 20;
+    fence.groove = 4;
+    job.project.fences = {fence};
+    const OrderOfWork order = plan(job.project, job.solved);
+    const std::size_t groove = firstOf(order, Task::Fence);
+    EXPECT_EQ(panelAfter(job.solved, order, groove).here.grooves, std::vector<std::size_t>{0});
+    EXPECT_TRUE(panelAfter(job.solved, order, groove).here.fences.empty());
+    const PanelAfter last = panelAfter(job.solved, order, order.steps.size() - 1);
+    EXPECT_EQ(last.before.grooves, std::vector<std::size_t>{0});
+    EXPECT_EQ(last.before.fences, std::vector<std::size_t>{0});
+}
+
 // Two stretches of one line, cut apart: only the plunge marks tell them.
 TEST(PanelAfter, TwoStoppedKerfsOfOneLineAreToldApartByTheirPlungeMarks) {
     Solved solved;

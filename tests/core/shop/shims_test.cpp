@@ -35,7 +35,7 @@ TEST(Shims, WasteBetweenLineAndFenceLayersArePeeled) {
 // Expected from: law: the wall never passes the line, and a layer moves it by its thickness towards it.
 TEST(Shims, ComeUpToTheLineFromTheWasteSide) {
     for (const bool beyond : {true, false}) {
-        const Shims shims = shimsFor(80, beyond, 2.4, 0.1, 6);
+        const Shims shims = shimsFor(80, beyond, 2.4, Tape{0.1, 6});
         ASSERT_EQ(shims.walls.size(), 7u);
         for (std::size_t i = 0; i < 7; ++i) {
             EXPECT_NEAR((shims.walls[i] - 80) * (beyond ? 1 : -1), 0.1 * (6.0 - static_cast<double>(i)), 1e-9);
