@@ -7,7 +7,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/drawing/mirrored.h"
 #include "core/drawing/sheet_map.h"
+#include "ui/pattern_checks.h"
 #include "ui/print_rows.h"
 #include "ui/printers.h"
 #include "ui/quiet_box.h"
@@ -37,6 +39,7 @@ PrintForm::PrintForm(Session& session, QWidget* parent)
     addButtons();
     m_scale = new ScaleEntry(m_session, this);
     m_column->addWidget(m_scale);
+    m_column->addWidget(new PatternChecks(m_session, this));
     connect(m_scale, &ScaleEntry::closeAsked, this, &PrintForm::closeAsked);
     connect(&m_session, &Session::changed, this, &PrintForm::refresh);
     hide();
@@ -70,7 +73,7 @@ void PrintForm::addPrinters() {
 
 void PrintForm::addRows() {
     m_rows = new SheetForm({}, m_session, this, SheetForm::Kind::Part);
-    addPrintRows(*m_rows, {m_wish, m_printer, [this] { refresh(); }});
+    addPrintRows(*m_rows, {m_wish, m_printer, [this] { refresh(); }, [this](const Project& project) { return sheetsOf(project).paper; }});
     connect(m_rows, &SheetForm::closeAsked, this, &PrintForm::closeAsked);
     m_column->addWidget(m_rows);
 }
@@ -108,8 +111,8 @@ void PrintForm::takePrinter(const QString& printer) {
     m_printer = printer;
     choosePrinter(printer);
     Project next = m_session.project();
-    takeKeptScale(next, m_wish, printer);
-    next.printing.margin = std::max(next.printing.margin, leastMarginOf(printer, printPaper(next, m_wish)));
+    takeKeptScale(next, sheetsOf(next).paper, printer);
+    next.printing.margin = std::max(next.printing.margin, leastMarginOf(printer, sheetsOf(next).paper));
     m_session.change(tr("Choose the printer"), next);
     refresh();
 }
@@ -127,11 +130,19 @@ void PrintForm::hideEvent(QHideEvent* event) {
 
 void PrintForm::refresh() {
     if (isHidden()) return;
-    const Sheets sheets = printSheets(m_session.project(), m_wish);
-    m_sheets->setText(sheetsInWords(m_session.project(), sheets));
+    const Project& project = m_session.project();
+    const Sheets sheets = sheetsOf(project);
+    m_sheets->setText(sheetsInWords(project, sheets));
     m_scale->show(sheets, m_printer);
-    Q_EMIT sheetsLaid(sheetMap(sheets));
+    const Drawing map = sheetMap(sheets);
+    // The plan shows the layout face, the back's sheets lie the other way round under it.
+    Q_EMIT sheetsLaid(project.printing.face == Face::Back ? mirrored(map, project.panel.width) : map);
 }
+
+Paper PrintForm::laidPaper() const { return sheetsOf(m_session.project()).paper; }
+
+/// How the pattern is printed changes nothing of what is solved.
+Sheets PrintForm::sheetsOf(const Project& project) const { return printSheets(project, m_session.solved(), m_wish); }
 
 void PrintForm::focusFirst() { m_printers->setFocus(Qt::ShortcutFocusReason); }
 

@@ -29,6 +29,8 @@ public:
     explicit PrintForm(Session& session, QWidget* parent = nullptr);
 
     const PrintWish& wish() const { return m_wish; }
+    /// The paper as it lies.
+    Paper laidPaper() const;
     /// The printer chosen; "": none, the PDF is printed elsewhere.
     const QString& printer() const { return m_printer; }
     bool hasPrinters() const { return m_names.size() > 1; }
@@ -54,6 +56,7 @@ private:
     void fillPrinters();
     void takePrinter(const QString& printer);
     void refresh();
+    Sheets sheetsOf(const Project& project) const;
 
     Session& m_session;
     PrintWish m_wish;

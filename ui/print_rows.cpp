@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "core/says/paper_name.h"
 #include "core/says/words.h"
 #include "ui/printers.h"
 #include "ui/sheet_form.h"
@@ -12,6 +13,8 @@
 namespace kerfwall {
 namespace {
 
+constexpr double kNarrowestRoll = 150, kWidestRoll = 2000;  // mm, as the project file has it
+const std::string kUsualRoll = "roll-610";
 constexpr double kMostMargin = 60, kMostOverlap = 60;  // mm: more leaves nothing of the small papers
 
 QString text(const char* source) { return QCoreApplication::translate("kerfwall::PrintRows", source); }
@@ -24,15 +27,16 @@ ChoiceRow paperRow(const PrintRows& rows) {
     row.options = [](const Project&) {
         QStringList words;
         for (const std::string_view name : kPaperNames) words << paperWords(std::string(name));
-        return words;
+        return words << paperWords(kUsualRoll);
     };
     row.read = [](const Project& project) {
         const auto* at = std::ranges::find(kPaperNames, project.printing.paper);
-        return at == kPaperNames.end() ? -1 : static_cast<int>(at - kPaperNames.begin());
+        return static_cast<int>(at - kPaperNames.begin());  // the last: a roll
     };
     row.write = [rows](Project& project, int option) {
-        project.printing.paper = kPaperNames.at(static_cast<std::size_t>(option));
-        takeKeptScale(project, rows.wish, rows.printer);
+        const auto index = static_cast<std::size_t>(option);
+        project.printing.paper = index < kPaperNames.size() ? std::string(kPaperNames[index]) : kUsualRoll;
+        takeKeptScale(project, rows.laidFor(project), rows.printer);
     };
     return row;
 }
@@ -46,7 +50,7 @@ ChoiceRow lieRow(const PrintRows& rows) {
     row.read = [rows](const Project&) { return static_cast<int>(rows.wish.lie); };
     row.write = [rows](Project& project, int option) {
         rows.wish.lie = static_cast<PaperLie>(option);
-        takeKeptScale(project, rows.wish, rows.printer);
+        takeKeptScale(project, rows.laidFor(project), rows.printer);
         rows.wished();
     };
     return row;
@@ -62,7 +66,7 @@ LengthRow marginRow(const PrintRows& rows) {
     row.read = [](const Project& project) { return std::optional(project.printing.margin); };
     row.write = [](Project& project, std::optional<double> value) { project.printing.margin = *value; };
     row.refusal = [rows](const Project& project) {
-        const double least = leastMarginOf(rows.printer, printPaper(project, rows.wish));
+        const double least = leastMarginOf(rows.printer, rows.laidFor(project));
         if (project.printing.margin >= least) return QString();
         return text("Printers leave the edge of the paper blank: the margin is at least %1.").arg(lengthUnitFor(least, project.units));
     };
@@ -81,38 +85,87 @@ LengthRow overlapRow() {
     return row;
 }
 
+ChoiceRow faceRow() {
+    ChoiceRow row;
+    row.label = text("Glued on the");
+    row.objectName = QStringLiteral("printFace");
+    row.step = text("Choose the pattern's face");
+    row.options = [](const Project&) { return QStringList{text("layout face"), text("back, mirrored")}; };
+    row.read = [](const Project& project) { return project.printing.face == Face::Back ? 1 : 0; };
+    row.write = [](Project& project, int option) { project.printing.face = option == 1 ? Face::Back : Face::Layout; };
+    return row;
+}
+
+ChoiceRow hairlineRow() {
+    ChoiceRow row;
+    row.label = text("Narrow lines");
+    row.objectName = QStringLiteral("printHairline");
+    row.step = text("Choose the lines' width");
+    row.options = [](const Project&) { return QStringList{text("0.35 mm"), text("0.13 mm hairline")}; };
+    row.read = [](const Project& project) { return project.printing.hairline ? 1 : 0; };
+    row.write = [](Project& project, int option) { project.printing.hairline = option == 1; };
+    return row;
+}
+
+LengthRow rollRow() {
+    LengthRow row;
+    row.label = text("The roll is wide");
+    row.objectName = QStringLiteral("printRoll");
+    row.step = text("Set the roll's width");
+    row.low = kNarrowestRoll;
+    row.high = kWidestRoll;
+    row.range = text("Rolls are 150 to 2000 mm wide.");
+    row.read = [](const Project& project) { return rollWidth(project.printing.paper); };
+    row.write = [](Project& project, std::optional<double> value) {
+        project.printing.paper = "roll-" + QString::number(*value, 'g', 8).toStdString();
+    };
+    return row;
+}
+
 bool isTiled(const Project& project) { return project.printing.paper != "panel"; }
+bool isOnRoll(const Project& project) { return rollWidth(project.printing.paper).has_value(); }
+bool isSheets(const Project& project) { return isTiled(project) && !isOnRoll(project); }
 
 }  // namespace
 
 QString paperWords(const std::string& name) {
     if (name == "panel") return text("as the panel");
+    if (rollWidth(name)) return text("a roll");
     const QString plain = QString::fromStdString(name);
+    if (plain.contains(QLatin1Char('-'))) return plain.toUpper().replace(QLatin1Char('-'), QLatin1Char(' '));
     return plain.startsWith(QLatin1Char('a')) && plain.size() == 2 ? plain.toUpper() : plain;
 }
 
 void addPrintRows(SheetForm& form, const PrintRows& rows) {
     form.addChoice(paperRow(rows));
-    form.addChoice(lieRow(rows), isTiled);
+    form.addLength(rollRow(), isOnRoll);
+    form.addChoice(lieRow(rows), isSheets);
     form.addLength(marginRow(rows), isTiled);
     form.addLength(overlapRow(), isTiled);
+    form.addChoice(faceRow());
+    form.addChoice(hairlineRow());
 }
 
-void takeKeptScale(Project& project, const PrintWish& wish, const QString& printer) {
+void takeKeptScale(Project& project, const Paper& laid, const QString& printer) {
     const auto kept = keptScale(printer);
     if (!kept) return;
-    const PrintScale scale = scaleOnPaper(*kept, printPaper(project, wish));
+    const PrintScale scale = scaleOnPaper(*kept, laid);
     project.printing.scaleX = scale.x;
     project.printing.scaleY = scale.y;
 }
 
 QString sheetsInWords(const Project& project, const Sheets& sheets) {
     const int count = static_cast<int>(sheets.sheets.size());
-    if (sheets.paper.name == "panel") return text("One sheet as large as the panel, %1.").arg(extentFor({{0, 0}, {sheets.paper.width, sheets.paper.height}}, project.units));
+    if (sheets.paper.name == "panel") {
+        return text("One sheet as large as the panel, %1.").arg(extentFor({{0, 0}, {sheets.paper.width, sheets.paper.height}}, project.units));
+    }
     const QString paper = paperWords(project.printing.paper);
     const QString lies = liesOnItsSide(sheets.paper) ? text("on its side") : text("upright");
     if (count == 1) return text("One sheet of %1, %2.").arg(paper, lies);
-    return text("%1 sheets of %2, %3: %4 across and %5 up, as they lie on the plan.").arg(count).arg(paper, lies).arg(sheets.columns).arg(sheets.rows);
+    const int blank = sheets.columns * sheets.rows - count;
+    const QString left = blank == 0 ? QString() : text(", %1 of them blank and left out").arg(blank);
+    return text("%1 sheets of %2, %3: %4 across and %5 up%6, as they lie on the plan.")
+        .arg(count).arg(paper, lies).arg(sheets.columns).arg(sheets.rows).arg(left);
 }
 
 }  // namespace kerfwall

@@ -14,17 +14,18 @@ class SheetForm;
 struct PrintRows {
     PrintWish& wish;
     const QString& printer;
-    std::function<void()> wished;  ///< the wish was changed
+    std::function<void()> wished;                 ///< the wish was changed
+    std::function<Paper(const Project&)> laidFor;  ///< the paper as it lies
 };
 
-/// "A4", "Letter", "as the panel".
+/// "A4", "letter", "ANSI C", "as the panel", "a roll".
 [[nodiscard]] QString paperWords(const std::string& name);
 
-/// Paper, how it lies, margin and overlap. What was measured off the printer goes with the paper as it lies.
+/// Paper, how it lies, margin, overlap, face and line width. What was measured off the printer goes with the paper as it lies.
 void addPrintRows(SheetForm& form, const PrintRows& rows);
 
-/// What was measured off that printer's prints, on the project's paper as it lies; the project is left as it is where nothing was.
-void takeKeptScale(Project& project, const PrintWish& wish, const QString& printer);
+/// What was measured off that printer's prints, on paper that lies so; the project is left as it is where nothing was.
+void takeKeptScale(Project& project, const Paper& laid, const QString& printer);
 
 /// "8 sheets of A4, upright: 4 across and 2 up."
 [[nodiscard]] QString sheetsInWords(const Project& project, const Sheets& sheets);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/drawing/paper_lie.h"
+#include "core/geometry/solved.h"
 
 namespace kerfwall {
 
@@ -11,10 +12,10 @@ struct PrintWish {
     bool operator==(const PrintWish&) const = default;
 };
 
-/// The project's paper as it lies for its pattern; A4 where the project asks for one that is not known.
+/// The project's paper to tile its pattern on; A4 where the project asks for one that is not known.
 [[nodiscard]] Paper printPaper(const Project& project, const PrintWish& wish);
 
-/// The sheets its pattern takes on it.
-[[nodiscard]] Sheets printSheets(const Project& project, const PrintWish& wish);
+/// The sheets its pattern takes on it, and how they lie.
+[[nodiscard]] Sheets printSheets(const Project& project, const Solved& solved, const PrintWish& wish);
 
 }  // namespace kerfwall

@@ -13,7 +13,6 @@
 namespace kerfwall {
 namespace {
 
-constexpr double kLeastMargin = 6.35;  // mm, of the trade
 const QString kChosen = QStringLiteral("printer");
 
 QString keyOf(const QString& printer, const char* side) {

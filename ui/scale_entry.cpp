@@ -6,6 +6,7 @@
 #include <QPushButton>
 
 #include "ui/length_field.h"
+#include "ui/paper_pattern.h"
 #include "ui/printers.h"
 #include "ui/session.h"
 
@@ -133,9 +134,14 @@ void ScaleEntry::show(const Sheets& sheets, const QString& printer) {
     m_sheets = sheets;
     if (printer != m_printer) tell({});
     m_printer = printer;
-    const PrintScale bars = scaleBarsOf(sheets);
-    m_rows[Level].nominal->show(bars.x);
-    m_rows[Upright].nominal->show(bars.y);
+    const Project& project = m_session.project();
+    const ScaleBars bars = scaleBarsOf(sheets, project.printing, project.units);
+    for (const Row& row : m_rows) {
+        row.nominal->setUnits(project.units);
+        row.measured->setUnits(project.units);
+    }
+    m_rows[Level].nominal->show(bars.level);
+    m_rows[Upright].nominal->show(bars.upright);
     refresh();
 }
 

@@ -37,13 +37,13 @@ void MainWindow::print() {
     if (info.isNull()) return m_notice->tell(tr("“%1” does not answer: see that it is switched on and set up, or write the PDF.").arg(name));
     QPrinter printer(info, QPrinter::HighResolution);
     printer.setDocName(m_session.name());
-    setUp(printer, printPaper(m_session.project(), m_printForm->wish()));
+    setUp(printer, m_printForm->laidPaper());
     QPrintDialog dialog(&printer, this);
     dialog.setWindowTitle(tr("Print the pattern full size"));
     if (dialog.exec() != QDialog::Accepted) return;
     Project project = m_session.project();
     // Another printer than the form has goes by what was measured off its own prints.
-    if (printer.printerName() != m_printForm->printer()) takeKeptScale(project, m_printForm->wish(), printer.printerName());
+    if (printer.printerName() != m_printForm->printer()) takeKeptScale(project, m_printForm->laidPaper(), printer.printerName());
     const auto printed = printPattern(printer, project, m_session.solved(), m_session.findings());
     if (!printed) m_notice->tell(printed.error());
 }

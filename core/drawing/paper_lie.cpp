@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/says/paper_name.h"
+
 namespace kerfwall {
 namespace {
 
@@ -10,15 +12,12 @@ constexpr const char* kLaid = "printer";  // sheetsFor leaves such paper as it l
 
 }  // namespace
 
-Paper laidPaper(const Panel& panel, const Printing& printing, const Paper& paper, PaperLie lie) {
-    if (paper.name == "panel") return paper;
+bool canBeLaid(const Paper& paper) { return paper.name != "panel" && !rollWidth(paper.name); }
+
+Paper laidPaper(const Paper& paper, PaperLie lie) {
+    if (lie == PaperLie::Fewest || !canBeLaid(paper)) return paper;
     const auto [low, high] = std::minmax(paper.width, paper.height);
-    const Paper upright{kLaid, low, high};
-    const Paper onItsSide{kLaid, high, low};
-    if (lie == PaperLie::Upright) return upright;
-    if (lie == PaperLie::OnItsSide) return onItsSide;
-    const std::size_t sheets = sheetsFor(panel, printing, upright).sheets.size();
-    return sheetsFor(panel, printing, onItsSide).sheets.size() < sheets ? onItsSide : upright;
+    return lie == PaperLie::Upright ? Paper{kLaid, low, high} : Paper{kLaid, high, low};
 }
 
 }  // namespace kerfwall

@@ -8,9 +8,11 @@ namespace kerfwall {
 /// How the maker wants the paper to lie under the pattern.
 enum class PaperLie { Fewest, Upright, OnItsSide };
 
-/// The paper as it lies for a panel's pattern: on its side where that is asked for, or where it takes fewer sheets. One sheet as
-/// large as the panel lies as it is.
-[[nodiscard]] Paper laidPaper(const Panel& panel, const Printing& printing, const Paper& paper, PaperLie lie);
+/// True for paper that can be laid either way: neither a roll nor one sheet as large as the panel.
+[[nodiscard]] bool canBeLaid(const Paper& paper);
+
+/// The paper to tile a pattern on: turned as it is to lie, where it can be laid either way; left to the tiling for the fewest.
+[[nodiscard]] Paper laidPaper(const Paper& paper, PaperLie lie);
 
 /// True where its longer side lies level.
 [[nodiscard]] inline bool liesOnItsSide(const Paper& paper) { return paper.width > paper.height; }

@@ -13,8 +13,6 @@ constexpr double kLeastReading = 0.9, kMostReading = 1.1;        // of the bar's
 constexpr double kLeastCorrection = 0.9, kMostCorrection = 1.1;  // what a project keeps
 constexpr std::array kMixedUnits{90.0 / 96, 96.0 / 90};          // dots to the inch, taken for one another
 constexpr double kNearMixed = 0.0025;                            // what a ruler may misread on a bar of 200 mm: half a millimetre
-constexpr double kAsideTiled = 30;                               // mm kept free at a bar's ends for its words
-constexpr double kAsideWhole = 60;                               // ... where bars stand inside the pattern
 
 std::string numberText(double value, int decimals) {
     std::array<char, 64> text{};
@@ -57,18 +55,6 @@ std::expected<Correction, std::string> correctionFrom(const BarReading& reading,
     }
     if (!isMixed(share)) return Correction{factor, {}};
     return Correction{factor, kHint + ": print once more without scaling before this is trusted."};
-}
-
-double scaleBarIn(double room) {
-    const double fifties = std::floor(room / 50) * 50;
-    return std::max(0.0, fifties > 0 ? fifties : std::floor(room / 10) * 10);
-}
-
-PrintScale scaleBarsOf(const Sheets& sheets) {
-    if (sheets.sheets.empty()) return {0, 0};
-    const Box& window = sheets.sheets.front().window;
-    const double aside = sheets.paper.name == "panel" ? kAsideWhole : kAsideTiled;
-    return {scaleBarIn(window.high.x - window.low.x - aside), scaleBarIn(window.high.y - window.low.y - aside)};
 }
 
 PrintScale scaleOnPaper(const PrintScale& scale, const Paper& paper) {

@@ -37,13 +37,6 @@ struct Correction {
 ///           correction left, so the two multiply. 93.75 % = 90 / 96.
 [[nodiscard]] std::expected<Correction, std::string> correctionFrom(const BarReading& reading, double before = 1);
 
-/// The length of the scale bar that fits on a sheet along `room` mm of its window: whole 50 mm, or whole 10 where that is
-/// none; 0 where there is no room.
-[[nodiscard]] double scaleBarIn(double room);
-
-/// The scale bars of a tiled pattern's sheets: along x and along y, mm before correction.
-[[nodiscard]] PrintScale scaleBarsOf(const Sheets& sheets);
-
 /// A printer's corrections go with its paper, a pattern's with the panel: what is known of the paper's short and long side (x, y)
 /// as corrections of a pattern's x and y on paper that lies so; and the other way round.
 [[nodiscard]] PrintScale scaleOnPaper(const PrintScale& scale, const Paper& paper);

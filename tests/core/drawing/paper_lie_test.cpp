@@ -6,25 +6,26 @@
 namespace kerfwall {
 namespace {
 
-Paper laid(double width, double height, PaperLie lie, const char* name = "a4") {
+Sheets tiled(double width, double height, PaperLie lie, const char* name = "a4") {
     Panel panel;
     panel.width = width;
     panel.height = height;
-    return laidPaper(panel, {}, *paperOf(name, panel), lie);
+    return sheetsFor(panel, {}, laidPaper(*paperOf(name, panel), lie));
 }
 
 // Expected from: pencil. A4 with margins of 10 shows 190 x 277. 270 x 180 takes two upright sheets and one on its side; 180 x
-// 270 the other way round; 150 x 150 one either way: upright.
-TEST(PaperLie, TakesFewestSheets) {
-    EXPECT_TRUE(liesOnItsSide(laid(270, 180, PaperLie::Fewest)));
-    EXPECT_FALSE(liesOnItsSide(laid(180, 270, PaperLie::Fewest)));
-    EXPECT_FALSE(liesOnItsSide(laid(150, 150, PaperLie::Fewest)));
+// 270 the other way round.
+TEST(PaperLie, TakesFewestSheetsOrLiesAsAskedFor) {
+    EXPECT_TRUE(liesOnItsSide(tiled(270, 180, PaperLie::Fewest).paper));
+    EXPECT_FALSE(liesOnItsSide(tiled(180, 270, PaperLie::Fewest).paper));
+    EXPECT_EQ(tiled(270, 180, PaperLie::Upright).sheets.size(), 2U);
+    EXPECT_EQ(tiled(270, 180, PaperLie::OnItsSide).sheets.size(), 1U);
+    EXPECT_EQ(tiled(180, 270, PaperLie::OnItsSide).sheets.size(), 2U);
 }
 
-TEST(PaperLie, IsAsAskedFor) {
-    EXPECT_EQ(laid(180, 270, PaperLie::OnItsSide).width, 297);
-    EXPECT_EQ(laid(270, 180, PaperLie::Upright).width, 210);
-    EXPECT_EQ(laid(270, 180, PaperLie::Upright, "panel"), (Paper{"panel", 270, 180}));
+TEST(PaperLie, LeavesARollAndASheetAsLargeAsThePanel) {
+    EXPECT_EQ(laidPaper({"panel", 270, 180}, PaperLie::Upright), (Paper{"panel", 270, 180}));
+    EXPECT_EQ(laidPaper({"roll-610", 610, 180}, PaperLie::Upright), (Paper{"roll-610", 610, 180}));
 }
 
 }  // namespace

@@ -59,17 +59,6 @@ TEST(PrintScale, RemarksOnMixedUnits) {
     EXPECT_EQ(correctionFrom({200, 199})->remark, "");
 }
 
-// Expected from: pencil: A4 with margins of 10 shows 190 x 277; less 30 for the words 160 and 247 are left.
-TEST(ScaleBars, AreAsLongAsTheSheetTakesInWholeFifties) {
-    Panel panel;
-    panel.width = 1000;
-    panel.height = 1000;
-    const Sheets sheets = sheetsFor(panel, {}, {"printer", 210, 297});
-    EXPECT_EQ(scaleBarsOf(sheets), (PrintScale{150, 200}));
-    EXPECT_EQ(scaleBarIn(49), 40);
-    EXPECT_EQ(scaleBarIn(-3), 0);
-}
-
 TEST(ScaleOnPaper, ChangesPlacesWhereTheSheetLies) {
     EXPECT_EQ(scaleOnPaper({1.01, 0.99}, {"printer", 210, 297}), (PrintScale{1.01, 0.99}));
     EXPECT_EQ(scaleOnPaper({1.01, 0.99}, {"printer", 297, 210}), (PrintScale{0.99, 1.01}));

@@ -170,7 +170,7 @@ public:
     }
     void printOnASheetAsLarge() {
         printForm();
-        choose("printPaper", 7);
+        choose("printPaper", 10);
     }
     void lifeSize() {
         layWindow();

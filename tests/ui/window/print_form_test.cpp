@@ -2,6 +2,7 @@
 // The print form by real mouse and key events. The sheet of the hand is 400 x 250.
 #include "ui/print_form.h"
 
+#include <QCheckBox>
 #include <QDir>
 #include <QFile>
 #include <QPushButton>
@@ -9,10 +10,12 @@
 #include <cmath>
 
 #include "core/drawing/print_scale.h"
+#include "core/says/project_text.h"
 #include "tests/ui/papers/read_paper.h"
 #include "tests/ui/window/hand_on_sheet.h"
 #include "ui/job_card.h"
 #include "ui/look.h"
+#include "ui/paper_pattern.h"
 #include "ui/printers.h"
 
 namespace kerfwall {
@@ -91,15 +94,14 @@ TEST_F(PrintOnSheet, AMarginUnderAQuarterInchIsRefused) {
     EXPECT_EQ(project().printing.margin, 6.35);
 }
 
-// Expected from: the panel: beside it, where the first sheet's border lies, nothing is drawn but by the sheets.
+// Expected from: pencil: three upright A4 that show 190 and share 10 end at 550, beside the panel of 400.
 TEST_F(PrintOnSheet, TheSheetsLieOnThePlanWhileTheFormIsOpen) {
     m_window.chooseTool(MainWindow::PickAt);
     m_window.selection().clear();
     choose("printLie", 1);
     for (const Look look : {Look::Light, Look::Dark}) {
         m_window.setLook(look);
-        const Sheet first = sheetsFor(project().panel, project().printing, {"printer", 210, 297}).sheets.front();
-        const Point border{first.window.low.x, 60};
+        const Point border{550, 60};
         EXPECT_TRUE(isDrawn(border));
         press("printDone");
         EXPECT_FALSE(form()->isVisible());
@@ -143,9 +145,11 @@ double longestStroke(const QString& pdf, bool isLevel, double nearly) {
 // they are told to be.
 TEST_F(PrintOnSheet, AReprintMeasuresRight) {
     const PrintScale printer{0.992, 1.004};
-    const PrintScale bars = scaleBarsOf(printSheets(project(), form()->wish()));
+    const ScaleBars told = scaleBarsOf(printSheets(project(), m_window.session().solved(), form()->wish()), project().printing, Units::Millimetres);
+    const PrintScale bars{told.level, told.upright};
+    ASSERT_GE(bars.x, 100);
+    ASSERT_GE(bars.y, 100);
     ASSERT_TRUE(m_window.writePatternTo(file("before.pdf")));
-    ASSERT_EQ(bars, (PrintScale{150, 200}));
     EXPECT_NEAR(longestStroke(file("before.pdf"), true, bars.x), bars.x, 0.005) << "the form tells what is printed";
     EXPECT_NEAR(longestStroke(file("before.pdf"), false, bars.y), bars.y, 0.005);
     type("levelMeasured", QByteArray::number(bars.x * printer.x, 'f', 4).constData());
@@ -191,6 +195,24 @@ TEST_F(PrintOnSheet, IsKeptPerPrinterAndGoesWithThePaper) {
     EXPECT_EQ(keptScale(QStringLiteral("Shop")), std::optional(PrintScale{}));
 }
 
+TEST_F(PrintOnSheet, FaceLinesContentsAndARollAreStepsOfTheProject) {
+    choose("printFace", 1);
+    EXPECT_EQ(project().printing.face, Face::Back);
+    choose("printHairline", 1);
+    EXPECT_TRUE(project().printing.hairline);
+    auto* waste = m_window.findChild<QCheckBox*>(QStringLiteral("leaveOut-waste"));
+    QTest::keyClick(waste, Qt::Key_Space);
+    EXPECT_EQ(project().printing.leaveOut, std::vector{PatternLayer::Waste});
+    EXPECT_EQ(m_window.session().undoName(), QStringLiteral("Choose what is printed"));
+    m_window.session().undo();
+    EXPECT_TRUE(waste->isChecked());
+    choose("printPaper", 11);
+    EXPECT_EQ(project().printing.paper, "roll-610");
+    type("printRoll", "420.5");
+    EXPECT_EQ(project().printing.paper, "roll-420.5");
+    EXPECT_TRUE(readProject(writeProject(project())).has_value());
+}
+
 TEST_F(PrintOnSheet, AProjectFromElsewhereTakesWhatWasMeasuredHere) {
     choosePrinterBefore(1);
     type("levelNominal", "100");
@@ -228,11 +250,11 @@ TEST_F(PrintOnSheet, AFileThatCannotBeWrittenIsToldAndStaysAsItWas) {
 // Expected from: the promise: everything can be done by keys: Tab goes through the form, Esc in a field leaves it.
 TEST_F(PrintOnSheet, TabReachesEveryFieldAndEscLeaves) {
     QStringList reached;
-    for (int i = 0; i < 40; ++i) {
+    for (int i = 0; i < 80; ++i) {
         if (const QWidget* focus = m_window.focusWidget()) reached << focus->objectName();
         QTest::keyClick(m_window.focusWidget(), Qt::Key_Tab);
     }
-    for (const char* name : {"printPrinter", "printPaper", "printLie", "printMargin", "printOverlap", "printNow", "printPdf", "levelNominal",
+    for (const char* name : {"printPrinter", "printPaper", "printLie", "printMargin", "printOverlap", "printFace", "printHairline", "leaveOut-waste", "printNow", "printPdf", "levelNominal",
                              "levelMeasured", "uprightNominal", "uprightMeasured"}) {
         EXPECT_TRUE(reached.contains(QString::fromLatin1(name))) << name << " of " << reached.join(QLatin1Char(' ')).toStdString();
     }
