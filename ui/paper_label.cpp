@@ -86,9 +86,9 @@ void paintBlank(QPainter& painter, double left, double right, double y, const QS
     painter.drawLine(QLineF(left + std::min(wide, room) + 1.5, y + 0.6, right, y + 0.6));
 }
 
-class Label {
+class LabelLayout {
   public:
-    Label(const Project& project, const Solved& solved, const std::vector<Finding>& findings)
+    LabelLayout(const Project& project, const Solved& solved, const std::vector<Finding>& findings)
         : m_words(labelWords(project, solved, findings)) {
         const double foot = kHeight - kEdge - (m_words.keepsSide ? 2 : 1) * kFootHeight;
         double scale = 1;
@@ -98,7 +98,7 @@ class Label {
         warning.colour = paletteOf(PaletteKind::Paper).stop;
         if (m_words.unsure) head.push_back({PaperWords::tr("Unsure: settle first"), warning, wide});
         head.push_back({m_words.title, kTitle, wide});
-        constexpr double kHeadShare = 0.4;  // of the label, at most
+        constexpr double kHeadShare = 0.45;  // of the label, at most
         m_lines = fittedLines(head, foot * kHeadShare, scale);
         const double top = m_lines.back().foot + 1.5;
         const double column = wide - kOutlineWidth - 2;
@@ -139,7 +139,7 @@ int fitting(double room, double size) { return std::max(0, static_cast<int>(std:
 }  // namespace
 
 PaperPage labelPage(const Project& project, const Solved& solved, const std::vector<Finding>& findings) {
-    const auto label = std::make_shared<Label>(project, solved, findings);
+    const auto label = std::make_shared<LabelLayout>(project, solved, findings);
     return {kPageWidth, kPageHeight, [label](QPainter& painter) {
                 painter.translate((kPageWidth - kWidth) / 2, (kPageHeight - kHeight) / 2);
                 label->paint(painter);
@@ -153,7 +153,7 @@ LabelGrid labelGrid(const Paper& paper) {
 }
 
 PaperPage labelSheet(const Project& project, const Solved& solved, const std::vector<Finding>& findings, const Paper& paper) {
-    const auto label = std::make_shared<Label>(project, solved, findings);
+    const auto label = std::make_shared<LabelLayout>(project, solved, findings);
     const LabelGrid grid = labelGrid(paper);
     const double width = grid.isTurned ? paper.height : paper.width;
     const double height = grid.isTurned ? paper.width : paper.height;

@@ -25,7 +25,7 @@ inline constexpr double kSvgTolerance = 0.05;
 /// Its numbers, apart by spaces and at most one comma; none where it holds anything else.
 [[nodiscard]] std::expected<std::vector<double>, std::string> readSvgNumbers(std::string_view text);
 
-inline constexpr std::size_t kMostSvgCorners = 20000;  ///< of one outline
+inline constexpr std::size_t kMostSvgCorners = 2000;  ///< of one outline
 inline constexpr double kLargestSvgNumber = 1e7;
 
 }  // namespace kerfwall
