@@ -40,7 +40,7 @@ LabelOutline labelOutline(const Project& project, const Solved& solved, const QR
     const View view{outline.panel.bottomLeft(), perMm, perMm, 1, 1, false};
     for (const SolvedCutout& cutout : solved.cutouts) {
         outline.openings.addPath(pathOf(cutout.opening.loops, view));
-        if (solved.cutouts.size() > 1) outline.names.emplace_back(view.toDevice(cutout.widestAt), QString::fromStdString(cutout.id));
+        if (solved.cutouts.size() > 1) outline.names.emplace_back(view.toDevice(0.5 * (cutout.opening.bounds.low + cutout.opening.bounds.high)), QString::fromStdString(cutout.id));
     }
     const double unit = project.units == Units::Inches ? kInch : 1;
     const double length = roundLength(kBarShare * panel.width / unit) * unit;

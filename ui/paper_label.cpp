@@ -28,8 +28,8 @@ constexpr double kBetween = 0.8;      // blocks of text
 constexpr double kFootHeight = 5.6;   // a line to write on
 constexpr double kLeastBlank = 20;    // to write on
 const Lettering kUnsure{7, true};
-const Lettering kTitle{5.2, true};
-const Lettering kWork{4, true};
+const Lettering kTitle{4.8, true};
+const Lettering kWork{3.4, true};
 const Lettering kFacts{2.9};
 constexpr double kShrink = 0.97;  // letters grow smaller by this until all fits
 
@@ -98,8 +98,8 @@ class LabelLayout {
         warning.colour = paletteOf(PaletteKind::Paper).stop;
         if (m_words.unsure) head.push_back({PaperWords::tr("Unsure: settle first"), warning, wide});
         head.push_back({m_words.title, kTitle, wide});
-        constexpr double kHeadShare = 0.45;  // of the label, at most
-        m_lines = fittedLines(head, foot * kHeadShare, scale);
+        const double headShare = m_words.unsure ? 0.45 : 0.24;  // of the label, at most
+        m_lines = fittedLines(head, foot * headShare, scale);
         const double top = m_lines.back().foot + 1.5;
         const double column = wide - kOutlineWidth - 2;
         std::vector<Block> body{{PaperWords::tr("Cuts in the work"), kFacts, column}};
