@@ -121,7 +121,7 @@ class Figures {
             const bool table = benchOf(m_project).trimWith.value_or(Router::Table) == Router::Table;
             add(table ? PaperWords::tr("Bearing above the table") : PaperWords::tr("Bearing below the base"), *m_set.bearing);
         }
-        if (m_set.bite) add(PaperWords::tr("Left to trim, up to"), *m_set.bite);
+        if (m_set.bite) add(PaperWords::tr("Left to trim"), *m_set.bite);
         if (m_set.feedClockwise) {
             m_figures.push_back({PaperWords::tr("Feed"),
                                  *m_set.feedClockwise ? PaperWords::tr("clockwise") : PaperWords::tr("anticlockwise"), {}});

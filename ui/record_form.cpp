@@ -23,7 +23,7 @@ namespace {
 
 constexpr int kFieldWidth = 150;
 constexpr int kChoiceLetters = 24;
-constexpr int kSettleTime = 150;  // ms
+constexpr int kSettleTime = 150;  // ms, while something is in hand
 constexpr double kThinnestLayer = 0.01, kThickestLayer = 2;  // mm; tape and card
 
 QLabel* wordsIn(const QString& text, const char* name, QWidget* parent) {
@@ -61,7 +61,6 @@ RecordForm::RecordForm(Session& session, Selection& selection, QWidget* parent)
     m_grid->addLayout(m_entries, m_grid->rowCount(), 0, 1, 2);
     tell({});
     m_settled.setSingleShot(true);
-    m_settled.setInterval(kSettleTime);
     connectFields();
     hide();
 }
@@ -120,7 +119,7 @@ void RecordForm::tell(const QString& sentence) {
 }
 
 void RecordForm::follow() {
-    if (!isHidden()) m_settled.start();
+    if (!isHidden()) m_settled.start(m_session.isInHand() ? kSettleTime : 0);
 }
 
 void RecordForm::showEvent(QShowEvent* event) {
@@ -131,7 +130,7 @@ void RecordForm::showEvent(QShowEvent* event) {
 
 void RecordForm::refresh() {
     if (isHidden()) return;
-    if (m_session.isInHand()) return m_settled.start();
+    if (m_session.isInHand()) return m_settled.start(kSettleTime);
     m_settled.stop();
     fillChoice();
     m_size->setUnits(m_session.project().units);

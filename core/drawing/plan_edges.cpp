@@ -10,10 +10,6 @@ namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kTick = 4.5;
-constexpr double kWasteTick = 3;
-constexpr double kIdAway = 8;
-constexpr double kIdHeight = 4;
 constexpr double kIdInside = 6;  // from the edge along the line, where ids stand inside
 constexpr double kIdBeside = 3.4;
 constexpr double kGroundAway = 1.6;
@@ -32,8 +28,8 @@ void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const
     const Run edge = edgeRun(panel, mark.mark.edge);
     const Point at = edge.start + mark.mark.at * edge.along;
     const Point out = outwards(edge);
-    drawing.marks.emplace_back(Stroke{Ink::EdgeTick, at, at + kTick * scale * out, line.id});
-    const Point flag = at + 0.6 * kTick * scale * out;
+    drawing.marks.emplace_back(Stroke{Ink::EdgeTick, at, at + kEdgeTick * scale * out, line.id});
+    const Point flag = at + 0.6 * kEdgeTick * scale * out;
     if (mark.wasteToStart) {
         drawing.marks.emplace_back(
             Stroke{Ink::WasteTick, flag, flag - kWasteTick * scale * edge.along, line.id});

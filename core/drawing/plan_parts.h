@@ -8,6 +8,12 @@
 
 namespace kerfwall {
 
+// Of edge marks and line names, mm on paper.
+inline constexpr double kEdgeTick = 4.5;
+inline constexpr double kWasteTick = 3;
+inline constexpr double kIdAway = 8;
+inline constexpr double kIdHeight = 4;
+
 /// A directed straight reference on the panel.
 struct Run {
     Point start;

@@ -17,10 +17,6 @@ namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kTick = 4.5;
-constexpr double kWasteTick = 3;
-constexpr double kIdAway = 8;
-constexpr double kIdHeight = 4;
 constexpr double kMeasureAway = 11;
 constexpr double kMeasureHeight = 3;
 constexpr double kNameHeight = 2.8;
@@ -223,8 +219,8 @@ class PanelSketch {
         const Point at = edge.start + mark.mark.at * edge.along;
         const Point out = -m_sheet.scale * leftOf(edge.along);
         const Ink ink = inView ? Ink::HereEdge : Ink::EdgeTick;
-        stroke(ink, at, at + kTick * out, line.id);
-        const Point flag = at + 0.6 * kTick * out;
+        stroke(ink, at, at + kEdgeTick * out, line.id);
+        const Point flag = at + 0.6 * kEdgeTick * out;
         const Point side = kWasteTick * m_sheet.scale * edge.along;
         if (mark.wasteToStart) stroke(ink, flag, flag - side, line.id);
         if (mark.wasteToEnd) stroke(ink, flag, flag + side, line.id);

@@ -2,11 +2,11 @@
 #include "core/shop/cheapest_cover.h"
 
 #include <algorithm>
-#include <cassert>
 #include <limits>
 #include <numeric>
 #include <optional>
 
+#include "core/shop/reduced_offers.h"
 #include "core/shop/shared_prices.h"
 
 namespace kerfwall {
@@ -15,111 +15,6 @@ namespace {
 
 using Index = std::size_t;
 using Indices = std::vector<Index>;
-
-bool isPartOf(const Indices& part, const Indices& whole) { return std::ranges::includes(whole, part); }
-
-/// What is left to decide once offers and jobs that cannot matter have fallen away.
-class Reduced {
-  public:
-    Reduced(Index jobs, const std::vector<Offer>& offers) : m_offers(offers), m_jobsLeft(jobs), m_doers(jobs) {
-        std::iota(m_jobsLeft.begin(), m_jobsLeft.end(), Index{0});
-        m_offersLeft.resize(offers.size());
-        std::iota(m_offersLeft.begin(), m_offersLeft.end(), Index{0});
-        refresh();
-        while (takeTheOnlyOnes() || dropDearOffers() || dropEasyJobs()) {
-        }
-    }
-
-    [[nodiscard]] const Indices& taken() const { return m_taken; }
-    [[nodiscard]] const Indices& jobs() const { return m_jobsLeft; }
-    [[nodiscard]] const Indices& offers() const { return m_offersLeft; }
-    /// The jobs still to do that an offer does; the offers left that do a job.
-    [[nodiscard]] const Indices& jobsOf(Index offer) const { return m_does[offer]; }
-    [[nodiscard]] const Indices& doersOf(Index job) const { return m_doers[job]; }
-
-  private:
-    void refresh() {
-        m_does.assign(m_offers.size(), {});
-        for (Index job : m_jobsLeft) m_doers[job].clear();
-        Indices useful;
-        for (const Index offer : m_offersLeft) {
-            std::ranges::set_intersection(m_offers[offer].jobs, m_jobsLeft, std::back_inserter(m_does[offer]));
-            if (m_does[offer].empty()) continue;
-            useful.push_back(offer);
-            for (const Index job : m_does[offer]) m_doers[job].push_back(offer);
-        }
-        m_offersLeft = std::move(useful);
-    }
-
-    /// A job that one offer alone does settles that offer.
-    bool takeTheOnlyOnes() {
-        Indices only;
-        for (const Index job : m_jobsLeft) {
-            assert(!m_doers[job].empty());
-            if (m_doers[job].size() == 1) only.push_back(m_doers[job].front());
-        }
-        if (only.empty()) return false;
-        std::ranges::sort(only);
-        only.erase(std::ranges::unique(only).begin(), only.end());
-        for (const Index offer : only) {
-            m_taken.push_back(offer);
-            std::erase_if(m_jobsLeft, [&](Index job) { return std::ranges::binary_search(m_does[offer], job); });
-        }
-        refresh();
-        return true;
-    }
-
-    [[nodiscard]] bool isDear(Index offer) const {
-        return std::ranges::any_of(m_doers[m_does[offer].front()], [&](Index other) {
-            if (other == offer || m_offers[other].price > m_offers[offer].price) return false;
-            if (!isPartOf(m_does[offer], m_does[other])) return false;
-            const bool same = m_offers[other].price == m_offers[offer].price &&
-                              m_does[other].size() == m_does[offer].size();
-            return !same || other < offer;
-        });
-    }
-
-    /// An offer falls away where another does all it does and costs no more.
-    bool dropDearOffers() {
-        const Index before = m_offersLeft.size();
-        Indices kept;
-        for (const Index offer : m_offersLeft) {
-            if (!isDear(offer)) kept.push_back(offer);
-        }
-        m_offersLeft = std::move(kept);
-        if (m_offersLeft.size() == before) return false;
-        refresh();
-        return true;
-    }
-
-    [[nodiscard]] bool isEasy(Index job) const {
-        // Whoever does `other` does this job too.
-        return std::ranges::any_of(m_doers[job], [&](Index offer) {
-            return std::ranges::any_of(m_does[offer], [&](Index other) {
-                if (other == job || !isPartOf(m_doers[other], m_doers[job])) return false;
-                return m_doers[other].size() < m_doers[job].size() || other < job;
-            });
-        });
-    }
-
-    bool dropEasyJobs() {
-        Indices hard;
-        for (const Index job : m_jobsLeft) {
-            if (!isEasy(job)) hard.push_back(job);
-        }
-        if (hard.size() == m_jobsLeft.size()) return false;
-        m_jobsLeft = std::move(hard);
-        refresh();
-        return true;
-    }
-
-    const std::vector<Offer>& m_offers;
-    Indices m_jobsLeft;
-    Indices m_offersLeft;
-    Indices m_taken;
-    std::vector<Indices> m_does;
-    std::vector<Indices> m_doers;
-};
 
 /// Branch and bound over what hangs together.
 class Search {
@@ -253,7 +148,7 @@ class Search {
 };
 
 /// Jobs that offers tie together, group by group.
-std::vector<Indices> groupsOf(const Reduced& reduced, Index jobs) {
+std::vector<Indices> groupsOf(const ReducedOffers& reduced, Index jobs) {
     Indices leader(jobs);
     std::iota(leader.begin(), leader.end(), Index{0});
     const auto find = [&](Index job) {
@@ -269,7 +164,7 @@ std::vector<Indices> groupsOf(const Reduced& reduced, Index jobs) {
     return groups;
 }
 
-Cover searchGroup(const Reduced& reduced, const std::vector<Offer>& offers, const Indices& group, Index steps) {
+Cover searchGroup(const ReducedOffers& reduced, const std::vector<Offer>& offers, const Indices& group, Index steps) {
     Indices known;
     for (const Index job : group) {
         known.insert(known.end(), reduced.doersOf(job).begin(), reduced.doersOf(job).end());
@@ -292,7 +187,7 @@ Cover searchGroup(const Reduced& reduced, const std::vector<Offer>& offers, cons
 }  // namespace
 
 Cover cheapestCover(std::size_t jobs, const std::vector<Offer>& offers, std::size_t steps) {
-    const Reduced reduced(jobs, offers);
+    const ReducedOffers reduced(jobs, offers);
     Cover cover;
     cover.offers = reduced.taken();
     for (const Index offer : cover.offers) cover.price += offers[offer].price;

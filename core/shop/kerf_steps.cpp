@@ -2,6 +2,7 @@
 #include "core/shop/kerf_steps.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 #include <tuple>
 
@@ -137,10 +138,11 @@ std::vector<EdgeMark> marksInView(const SolvedLine& line, const Way& way) {
 
 KerfSteps kerfSteps(const Project& project, const Solved& solved) {
     std::vector<std::pair<std::string, std::vector<PlannedKerf>>> groups;
-    std::set<std::string> setups;
-    for (const PlannedKerf& planned : plannedKerfs(project, solved)) {
+    std::map<std::string, Setting> setups;
+    for (PlannedKerf& planned : plannedKerfs(project, solved)) {
         const SolvedLine& line = solved.lines[planned.line];
-        setups.insert(setupKey(planned.way, line.id));
+        // Worked out from two edges one setting differs in its last digits: it is told as it was first.
+        planned.way.setting = setups.try_emplace(setupKey(planned.way, line.id), planned.way.setting).first->second;
         const std::string key = stepKey(planned, line);
         const auto known = std::ranges::find(groups, key, [](const auto& group) { return group.first; });
         if (known != groups.end()) {

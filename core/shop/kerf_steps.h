@@ -23,8 +23,10 @@ struct KerfSteps {
     std::vector<WorkStep> steps;
 };
 
-/// Each kerf the best way at the saw it was solved with; kerfs of one setting, edge on the fence and edge
-/// at the stop share a step. Saw by saw in the bench's order, through kerfs before stopped ones.
+/// Each kerf the way it was solved with; kerfs of one setting, edge on the fence and edge at the stop share a
+/// step. Saws that stop no kerf come first, through kerfs before stopped ones; at one saw angle by angle, fence
+/// and stop from the nearest setting to the farthest. Where the next step keeps the setting and only the panel is
+/// turned, it says so.
 [[nodiscard]] KerfSteps kerfSteps(const Project& project, const Solved& solved);
 
 /// The marks in view while the blade is brought to the line: none on an edge hidden behind a fence; on a

@@ -40,6 +40,12 @@ void recompute(benchmark::State& state, const Project& project, bool all) {
 void dragWindows(benchmark::State& state) {
     recompute(state, windows(static_cast<int>(state.range(0))), true);
 }
+/// Every kerf nicks other windows' walls and is stopped by the program: solved once through, once stopped.
+void dragWindowsThatStop(benchmark::State& state) {
+    Project project = windows(static_cast<int>(state.range(0)));
+    for (LayoutLine& line : project.lines) line.extent = Extent::Auto;
+    recompute(state, project, true);
+}
 void dragRound(benchmark::State& state) {
     recompute(state, roundCutout(static_cast<int>(state.range(0))), true);
 }
@@ -58,6 +64,7 @@ void repeated(benchmark::internal::Benchmark* bench) {
 }
 
 BENCHMARK(dragWindows)->Apply(repeated);
+BENCHMARK(dragWindowsThatStop)->Apply(repeated);
 BENCHMARK(dragRound)->Apply(repeated);
 BENCHMARK(solveRound)->Apply(repeated);
 BENCHMARK(offsetRound)

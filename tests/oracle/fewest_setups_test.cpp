@@ -8,6 +8,7 @@
 #include <map>
 #include <set>
 #include <sstream>
+#include <tuple>
 
 #include "core/geometry/solve.h"
 #include "core/shop/cut_choice.h"
@@ -158,6 +159,23 @@ TEST(FewestSetups, EqualTheExhaustiveSearchOn300Layouts) {
     }
     EXPECT_GT(shared, 100) << "settings must be shared, or the test says little";
     EXPECT_GT(eight, 50);
+}
+
+// Law: counted from the steps, as a reader of the report does: the different pairs of saw and setting, to the last
+// digit, with the stop's side; cut to marks, the different lines.
+TEST(FewestSetups, CanBeCountedFromTheSteps) {
+    for (std::uint64_t seed = 1; seed <= 100; ++seed) {
+        const Project project = layout(seed);
+        const OrderOfWork order = plan(project, solve(project));
+        std::vector<std::tuple<std::string, Setting, std::optional<Side>, LineId>> different;
+        for (const WorkStep& step : order.steps) {
+            if (step.task != Task::Kerf) continue;
+            const bool toMarks = !step.setting.fence && !step.setting.stop;
+            const std::tuple setup{step.saw, step.setting, step.stopSide, toMarks ? step.lines.at(0) : LineId()};
+            if (std::ranges::find(different, setup) == different.end()) different.push_back(setup);
+        }
+        EXPECT_EQ(order.setups, static_cast<int>(different.size())) << "seed " << seed;
+    }
 }
 
 // Expected from: a bound that no plan goes below, reached: 30 seeded questions of 40 kerfs with settings in common.
