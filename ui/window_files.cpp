@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QDropEvent>
 #include <QFileDialog>
+#include <QProgressDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMimeData>
@@ -95,7 +96,14 @@ bool MainWindow::publishTo(const QString& dir) {
         m_notice->tell(QString::fromStdString(paper.error()));
         return false;
     }
-    const auto done = publishPapers(project, m_session.solved(), m_session.findings(), m_session.order(), dir, *paper);
+    QProgressDialog progress(tr("Writing the pattern…"), tr("Stop"), 0, 1, this);
+    progress.setWindowModality(Qt::WindowModal);
+    const auto tellSheet = [&progress](std::size_t sheet, std::size_t all) {
+        progress.setMaximum(static_cast<int>(all) + 1);  // the last step is the writing itself
+        progress.setValue(static_cast<int>(sheet));
+        return !progress.wasCanceled();
+    };
+    const auto done = publishPapers(project, m_session.solved(), m_session.findings(), m_session.order(), dir, *paper, tellSheet);
     m_notice->tell(done ? tr("The papers lie in %1.").arg(QDir::toNativeSeparators(dir)) : done.error());
     return done.has_value();
 }
