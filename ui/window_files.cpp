@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How the window opens, saves, prints and closes; its layout stands in main_window.cpp.
+// How the window opens, saves and closes; its layout stands in main_window.cpp.
 #include <QCloseEvent>
 #include <QDir>
 #include <QDropEvent>
@@ -8,8 +8,6 @@
 #include <QFileInfo>
 #include <QMenu>
 #include <QMimeData>
-#include <QPrintDialog>
-#include <QPrinter>
 #include <QSettings>
 #include <QUrl>
 
@@ -111,17 +109,6 @@ bool MainWindow::publishTo(const QString& dir) {
 void MainWindow::askPublish() {
     const QString dir = QFileDialog::getExistingDirectory(this, tr("Publish the papers into"), QFileInfo(m_session.path()).path());
     if (!dir.isEmpty()) publishTo(dir);
-}
-
-void MainWindow::print() {
-    m_session.commit();
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setDocName(m_session.name());
-    QPrintDialog dialog(&printer, this);
-    dialog.setWindowTitle(tr("Print the pattern full size"));
-    if (dialog.exec() != QDialog::Accepted) return;
-    const auto printed = printPattern(printer, m_session.project(), m_session.solved(), m_session.findings());
-    if (!printed) m_notice->tell(printed.error());
 }
 
 void MainWindow::remember(const QString& path) {
