@@ -4,7 +4,7 @@
 
 program_packages="g++ cmake ninja-build ccache pkg-config qt6-base-dev qt6-svg-dev qt6-qpa-plugins
     libcgal-dev nlohmann-json3-dev libqpdf-dev fonts-dejavu-core"
-test_packages="libgtest-dev libpolyclipping-dev librapidcheck-dev mupdf-tools poppler-utils qpdf"
+test_packages="libgtest-dev libpolyclipping-dev librapidcheck-dev mupdf-tools poppler-utils qpdf librsvg2-bin"
 
 # missing_packages NAME...: those that are not installed.
 missing_packages() {

@@ -65,6 +65,15 @@ void CornerEntry::add(Point corner) {
     m_list->appendPlainText(QString::fromStdString(cornersText({corner}, m_units, decimalSign())));
 }
 
+void CornerEntry::setCorners(const std::vector<Point>& corners) {
+    QStringList lines;
+    const auto words = [](double mm) { return QString::number(mm, 'f', 3); };
+    for (const Point& corner : corners) lines += words(corner.x) + QStringLiteral(", ") + words(corner.y);
+    m_list->clear();
+    m_units = Units::Millimetres;
+    m_list->setPlainText(lines.join(QLatin1Char('\n')));
+}
+
 bool CornerEntry::takeLast() {
     QStringList lines = m_list->toPlainText().trimmed().split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     if (lines.isEmpty()) return false;

@@ -22,6 +22,8 @@ public:
     [[nodiscard]] CornerList read() const;
     void setUnits(Units units);
     void add(Point corner);
+    /// In mm to a thousandth, whatever the units shown, in place of what stood there.
+    void setCorners(const std::vector<Point>& corners);
     /// Takes the last line away; false where there is none.
     bool takeLast();
     void clear();

@@ -55,6 +55,8 @@ public:
     bool saveTo(const QString& path);
     /// Publishes the maker's papers into that folder.
     bool publishTo(const QString& dir);
+    /// Takes the outline an SVG holds as the workpiece or as wanted, which it asks, or tells on the sheet why not.
+    void importOutline(const QString& path);
     /// Writes the pattern, as the print form has it, as a PDF to that file; false, and told on the sheet, where it could not.
     bool writePatternTo(const QString& path);
     void chooseTool(int index);
@@ -124,6 +126,9 @@ private:
     void askOpen();
     void save();
     void saveAs();
+    void askOutline();
+    void takeAsWorkpiece(const std::vector<Point>& outline);
+    void takeAsWanted(const std::vector<Point>& outline);
     void askPublish();
     void print();
     void askPatternPdf();

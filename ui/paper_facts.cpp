@@ -24,12 +24,12 @@ QString sizesWords(const Project& project, std::initializer_list<double> sizes) 
     return inches ? PaperWords::tr("%1 in").arg(joined) : PaperWords::tr("%1 mm").arg(joined);
 }
 
-/// The smallest arc of the opening in the work: what its inside corners keep.
+/// The smallest round of the inside corners of the opening in the work; arcs about wood that juts in are none.
 std::optional<double> smallestRadius(const Outline& outline) {
     std::optional<double> smallest;
     for (const OutlineLoop& loop : outline.loops) {
         for (const OutlinePiece& piece : loop) {
-            if (piece.isArc && (!smallest || piece.radius < *smallest)) smallest = piece.radius;
+            if (piece.isArc && piece.turn == Turn::Left && (!smallest || piece.radius < *smallest)) smallest = piece.radius;
         }
     }
     return smallest;

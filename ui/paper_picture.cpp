@@ -31,6 +31,9 @@ QImage pictureOf(const Project& project, const Solved& solved, const std::vector
     const TwoViews views = twoViews(project, solved, findings, frame, 1);
     const int height = static_cast<int>(std::ceil((views.frame.bottom() + kEdge) * unit));
     QImage image(width, height, QImage::Format_RGB32);
+    constexpr double kMetre = 1000;  // mm
+    image.setDotsPerMeterX(qRound(unit * kMetre));
+    image.setDotsPerMeterY(qRound(unit * kMetre));
     image.fill(palette.ground);
     QPainter painter(&image);
     painter.setRenderHint(QPainter::Antialiasing);

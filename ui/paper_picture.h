@@ -9,7 +9,8 @@
 
 namespace kerfwall {
 
-/// Plan and side view as a picture, `width` pixels wide and as high as they need.
+/// Title, plan and side view as a picture, `width` pixels wide and as high as they need. It says that it is 260 mm wide,
+/// so that it prints with letters of the papers' size.
 [[nodiscard]] QImage pictureOf(const Project& project, const Solved& solved,
                                const std::vector<Finding>& findings, int width);
 

@@ -5,6 +5,7 @@
 #include <memory>
 #include <utility>
 
+#include "core/shop/measured_words.h"
 #include "ui/paper_column.h"
 #include "ui/paper_facts.h"
 #include "ui/paper_pattern.h"
@@ -16,13 +17,13 @@ namespace {
 
 // mm.
 constexpr double kMargin = 12;
-constexpr double kViewsShare = 0.42; // of the page's height, at most
+constexpr double kViewsShare = 0.34; // of the page's height, at most
 constexpr double kViewsUnit = 0.8;   // both views are drawn a little finer than the pattern
 constexpr double kIndent = 13;
 const Lettering kTitle{7, true};
 const Lettering kHeading{5, true};
-const Lettering kBody{3.4};
-const Lettering kSmall{2.9};
+const Lettering kBody{3};
+const Lettering kSmall{2.6};
 const Lettering kUnsure{10, true};
 
 class SetupSheet {
@@ -42,6 +43,7 @@ class SetupSheet {
         addViews();
         addCautions();
         addFindings();
+        addRecord();
         addSteps();
         return m_column.pages(PaperWords::tr("%1 \u00b7 set-up sheet").arg(titleOf(m_project)));
     }
@@ -140,8 +142,20 @@ class SetupSheet {
         m_column.space(2);
     }
 
+    /// What was measured so far and what the plan answers.
+    void addRecord() {
+        if (m_project.record.empty()) return;
+        m_column.keepTogether(20);
+        heading(PaperWords::tr("Measured so far"));
+        for (const MeasuredAnswer& answer : measuredAnswers(m_project, m_solved, m_order)) {
+            const std::string entry = recordWords(m_project, m_project.record[answer.record]);
+            bullet(PaperWords::tr("%1: %2").arg(QString::fromStdString(entry), QString::fromStdString(answer.text)), kBody);
+        }
+        m_column.space(4);
+    }
+
     void addSteps() {
-        m_column.keepTogether(60);
+        m_column.keepTogether(30);
         heading(PaperWords::tr("Order of work"));
         m_column.paragraph(setupCount(), kBody);
         m_column.space(2);

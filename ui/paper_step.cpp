@@ -14,22 +14,26 @@ namespace {
 
 // mm.
 constexpr double kIndent = 13;
-constexpr double kPictureWide = 62;
-constexpr double kPictureHigh = 48;      // at most; of a kerf, of marks
-constexpr double kSmallPictureHigh = 38;  // ... of another step
-constexpr double kPictureUnit = 0.55;    // its lines and letters, finer than the pattern's
+constexpr double kPictureWide = 46;
+constexpr double kFiguresWide = 38;       // one or two settings, one under the other
+constexpr double kMoreFiguresWide = 62;   // more of them, in pairs
+constexpr double kTightStep = 1.25;       // from line to line, in the letters' height
+constexpr double kPictureHigh = 29;      // at most; of a kerf, of marks
+constexpr double kSmallPictureHigh = 23;  // ... of another step
+constexpr double kPictureUnit = 0.5;     // its lines and letters, finer than the pattern's
 constexpr double kBetween = 4;           // the words and the picture
 constexpr double kBox = 6.5;             // to tick
-constexpr double kFigureGap = 6;
-constexpr double kBlankHigh = 6;
+constexpr double kFigureGap = 5;
+constexpr double kUnderFigure = 1.2;
+constexpr double kBlankHigh = 5.5;
 constexpr double kBlank = 24;            // to write a measure on
 const Lettering kNumber{8, true};
-const Lettering kTitle{4.2, true};
-const Lettering kCaption{3};
+const Lettering kTitle{4, true};
+const Lettering kCaption{2.6};
 const Lettering kFigure{8, true};
 const Lettering kUnit{4.6, true};
-const Lettering kLie{2.9, true};
-const Lettering kText{2.9};
+const Lettering kLie{2.6, true};
+const Lettering kText{2.6};
 
 struct Word {
     QPointF at;  // from the block's top-left corner
@@ -37,48 +41,56 @@ struct Word {
     Lettering lettering;
 };
 
-/// The words beside the picture, laid out from the top.
+/// A column of words, laid out from `top`, `left` to `right` from the block's left edge.
 class Words {
   public:
-    explicit Words(double width) : m_width(width) {}
+    Words(double left, double right, double top) : m_left(left), m_right(right), m_at(top) {}
 
     void paragraph(const QString& text, const Lettering& lettering) {
-        for (const QString& line : brokenLines(text, m_width - kIndent, lettering)) addLine(line, lettering);
+        for (const QString& line : brokenLines(text, width(), lettering)) addLine(line, lettering);
     }
     void addLine(const QString& line, const Lettering& lettering) {
-        m_words.push_back({{kIndent, m_at + lettering.height}, line, lettering});
-        m_at += lettering.height * kLineStep;
+        m_words.push_back({{m_left, m_at + lettering.height}, line, lettering});
+        m_at += lettering.height * kTightStep;
     }
     /// Each under its caption; the next beside it where there is room.
     void figures(const std::vector<SettingFigure>& figures) {
-        if (figures.empty()) return;
-        const double high = kCaption.height + kFigure.height * kLineStep;
-        double x = kIndent;
+        double x = m_left;
+        double foot = m_at;  // of the row
         for (const SettingFigure& each : figures) {
             const QString unit = each.unit == QStringLiteral("\"") ? each.unit : QLatin1Char(' ') + each.unit;
             const bool isNumber = std::ranges::any_of(each.value, [](QChar letter) { return letter.isDigit(); });
             const Lettering& lettering = isNumber ? kFigure : kUnit;
+            const QStringList caption = brokenLines(each.caption, width(), kCaption);
             const double value = widthOf(each.value, lettering);
-            const double wide = std::max(widthOf(each.caption, kCaption), value + widthOf(unit, kUnit));
-            if (x > kIndent && x + wide > m_width) {
-                x = kIndent;
-                m_at += high;
+            double wide = value + widthOf(unit, kUnit);
+            for (const QString& line : caption) wide = std::max(wide, widthOf(line, kCaption));
+            if (x > m_left && (x + wide > m_right || caption.size() > 1)) {
+                x = m_left;
+                m_at = foot;
             }
-            m_words.push_back({{x, m_at + kCaption.height}, each.caption, kCaption});
-            const double foot = m_at + kCaption.height + kFigure.height;
-            m_words.push_back({{x, foot}, each.value, lettering});
-            m_words.push_back({{x + value, foot}, unit, kUnit});
+            double y = m_at;
+            for (const QString& line : caption) {
+                m_words.push_back({{x, y + kCaption.height}, line, kCaption});
+                y += kCaption.height * (&line == &caption.back() ? 1 : kTightStep);
+            }
+            y += lettering.height;
+            m_words.push_back({{x, y}, each.value, lettering});
+            m_words.push_back({{x + value, y}, unit, kUnit});
+            foot = std::max(foot, y + kUnderFigure);
             x += wide + kFigureGap;
         }
-        m_at += high;
+        m_at = foot;
     }
     void space(double mm) { m_at += mm; }
     [[nodiscard]] double at() const { return m_at; }
+    [[nodiscard]] double width() const { return m_right - m_left; }
     [[nodiscard]] const std::vector<Word>& words() const { return m_words; }
 
   private:
-    double m_width;
-    double m_at = 0;
+    double m_left;
+    double m_right;
+    double m_at;
     std::vector<Word> m_words;
 };
 
@@ -118,11 +130,10 @@ QStringList toMeasure(const WorkStep& step) {
     return names;
 }
 
-/// Where one row of blanks is enough beside the picture, it stands there.
-bool fitsBeside(const QStringList& names, double wide) {
-    double taken = kIndent + widthOf(PaperWords::tr("Measured "), kText);
+double blanksWidth(const QStringList& names) {
+    double taken = widthOf(PaperWords::tr("Measured "), kText);
     for (const QString& name : names) taken += widthOf(name, kText) + 1 + kBlank + 4;
-    return !names.isEmpty() && taken <= wide;
+    return taken - 4;
 }
 
 void paintBlanks(QPainter& painter, QPointF at, const QStringList& names) {
@@ -142,7 +153,7 @@ void paintBlanks(QPainter& painter, QPointF at, const QStringList& names) {
 void addBlanks(PaperColumn& column, QStringList names) {
     while (!names.isEmpty()) {
         QStringList row{names.takeFirst()};
-        while (!names.isEmpty() && fitsBeside(row + QStringList{names.front()}, column.width())) row << names.takeFirst();
+        while (!names.isEmpty() && blanksWidth(row + QStringList{names.front()}) <= column.width() - kIndent) row << names.takeFirst();
         column.block(kBlankHigh, [row, left = column.left() + kIndent](QPainter& painter, double top) {
             paintBlanks(painter, {left, top + 4.2}, row);
         });
@@ -155,12 +166,12 @@ QString saidOf(const WorkStep& step) {
 }
 
 /// Adds the text's lines down to `foot`, and gives what is left of it.
-QString addBeside(Words& words, const QString& text, double wide, double foot) {
+QString addBeside(Words& words, const QString& text, double foot) {
     constexpr int kWidows = 2;  // last lines that do not go alone under the picture
     QStringList parts = text.split(QLatin1Char('\n'));
     while (!parts.isEmpty()) {
-        QStringList lines = brokenLines(parts.takeFirst(), wide - kIndent, kText);
-        const auto hasRoom = [&] { return words.at() + kText.height * kLineStep <= foot; };
+        QStringList lines = brokenLines(parts.takeFirst(), words.width(), kText);
+        const auto hasRoom = [&] { return words.at() + kText.height * kTightStep <= foot; };
         while (!lines.isEmpty() && (hasRoom() || (parts.isEmpty() && lines.size() <= kWidows))) {
             words.addLine(lines.takeFirst(), kText);
         }
@@ -169,6 +180,19 @@ QString addBeside(Words& words, const QString& text, double wide, double foot) {
         return parts.join(QLatin1Char('\n'));
     }
     return {};
+}
+
+double figureWidth(const SettingFigure& figure) {
+    const bool isNumber = std::ranges::any_of(figure.value, [](QChar letter) { return letter.isDigit(); });
+    return widthOf(figure.value, isNumber ? kFigure : kUnit) + widthOf(QLatin1Char(' ') + figure.unit, kUnit);
+}
+
+/// How wide the settings stand: one or two in a column, more in pairs, and where pairs are too wide across the whole step.
+double figuresRoom(const std::vector<SettingFigure>& settings, double whole) {
+    double widest = 0;
+    for (const SettingFigure& each : settings) widest = std::max(widest, figureWidth(each));
+    if (settings.size() <= 2) return std::max(kFiguresWide, widest);
+    return 2 * widest + kFigureGap > kMoreFiguresWide ? whole : kMoreFiguresWide;
 }
 
 void paintHead(QPainter& painter, double left, double top, int number) {
@@ -194,35 +218,49 @@ void addPaperStep(PaperColumn& column, const Project& project, const Solved& sol
     const bool hasPicture = isPictured(step);
     if (hasPicture) *picture = pictureOf(project, solved, order, index);
     const double wide = column.width() - (hasPicture ? kPictureWide + kBetween : 0);
-    auto words = std::make_shared<Words>(wide);
-    words->paragraph(stepTitle(project, step), kTitle);
-    words->space(0.8);
-    words->figures(settingFigures(project, solved, step));
-    words->paragraph(lieWords(step).join(QStringLiteral(" \u00b7 ")), kLie);
-    words->space(0.6);
-    // Beside the picture as far as it goes, the rest under it.
-    const double least = std::max({picture->height, kBox + 11, words->at()});
-    const QString rest = addBeside(*words, saidOf(step), wide, least);
+    //  1  title                measured ____   picture
+    //  [] figures     how it lies, what is done
+    //     what is done, gone on with
+    Words title(kIndent, wide, 0);
+    title.paragraph(stepTitle(project, step), kTitle);
+    title.space(0.6);
+    const std::vector<SettingFigure> settings = settingFigures(project, solved, step);
+    const double figuresWide = figuresRoom(settings, wide - kIndent);
+    const bool isAcross = figuresWide > kMoreFiguresWide;
+    Words figures(kIndent, kIndent + figuresWide, title.at());
+    figures.figures(settings);
+    const bool isUnder = settings.empty() || isAcross;
+    Words said(isUnder ? kIndent : kIndent + figuresWide + kBetween, wide, isUnder ? figures.at() : title.at());
+    said.paragraph(lieWords(step).join(QStringLiteral(" \u00b7 ")), kLie);
+    const double least = std::max({picture->height, kBox + 11, figures.at()});
+    const QString rest = addBeside(said, saidOf(step), least);
+    const double high = std::max(least, said.at());
+    const QStringList under = brokenLines(rest, column.width() - kIndent, kText);
+    const double lineHigh = kText.height * kTightStep;
+    std::vector<Word> words;
+    for (const Words* each : {&title, &figures, &said}) words.insert(words.end(), each->words().begin(), each->words().end());
+    constexpr double kRule = 1.6;
     const QStringList measures = toMeasure(step);
-    const bool isBeside = rest.isEmpty() && fitsBeside(measures, wide);
-    if (isBeside) words->space(kBlankHigh);
-    const double high = std::max(least, words->at());
-    const double under = column.paragraphHeight(rest, kText, kIndent) + (measures.isEmpty() || isBeside ? 0 : kBlankHigh);
-    constexpr double kRule = 2;
-    column.keepTogether(kRule + high + std::min(under, 40.0));
+    const double blanks = blanksWidth(measures);
+    const bool isBeside = !measures.isEmpty() && kIndent + widthOf(stepTitle(project, step), kTitle) + kFigureGap + blanks <= wide;
+    const QStringList measuredUnder = isBeside ? QStringList() : measures;
+    constexpr double kMostUnder = 50;  // of a longer text the end may stand on the next page
+    column.keepTogether(kRule + high + std::min(kMostUnder, lineHigh * static_cast<double>(under.size()) + (measuredUnder.isEmpty() ? 0 : kBlankHigh)));
     column.block(kRule, [left = column.left(), right = column.right()](QPainter& painter, double top) {
         painter.setPen(QPen(paletteOf(PaletteKind::Paper).hatch, 0.25));
         painter.drawLine(QLineF(left, top, right, top));
     });
     column.block(high, [=, left = column.left(), right = column.right(), number = step.number](QPainter& painter, double top) {
         paintHead(painter, left, top, number);
-        for (const Word& word : words->words()) writeText(painter, word.at + QPointF(left, top), word.text, word.lettering);
-        if (isBeside) paintBlanks(painter, {left + kIndent, top + high - 1.5}, measures);
+        for (const Word& word : words) writeText(painter, word.at + QPointF(left, top), word.text, word.lettering);
+        if (isBeside) paintBlanks(painter, {left + wide - blanks, top + kTitle.height}, measures);
         if (hasPicture) paintPicture(painter, {right - kPictureWide, top}, *picture);
     });
-    column.paragraph(rest, kText, kIndent);
-    if (!isBeside) addBlanks(column, measures);
-    column.space(1.5);
+    for (const QString& line : under) {
+        column.block(lineHigh, [line, left = column.left() + kIndent](QPainter& painter, double top) { writeText(painter, {left, top + kText.height}, line, kText); });
+    }
+    addBlanks(column, measuredUnder);
+    column.space(1);
 }
 
 QString numbersInWords(const std::vector<int>& numbers) {

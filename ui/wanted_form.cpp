@@ -28,6 +28,12 @@ void WantedForm::chooseShape(Shape shape) {
     refresh();
 }
 
+void WantedForm::takeCorners(const std::vector<Point>& corners) {
+    chooseShape(PolygonShape);
+    m_corners->setCorners(corners);
+    refresh();
+}
+
 std::optional<double> WantedForm::typed(Entry entry) const { return std::ranges::find(m_rows, entry, &Row::entry)->typed; }
 
 WantedForm::Entry WantedForm::entryFor(WishPart part) const {

@@ -33,6 +33,8 @@ public:
     WantedForm(Session& session, Selection& selection, QWidget* parent = nullptr);
 
     void chooseShape(Shape shape);
+    /// A polygon with these corners, panel frame, to be looked at and laid. At most kMostCorners.
+    void takeCorners(const std::vector<Point>& corners);
     void focusFirst();
     /// The hand that clicks corners on the plan.
     Tool* cornerTool() const;

@@ -147,6 +147,11 @@ void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
     if (urls.size() == 1 && urls.front().isLocalFile()) event->acceptProposedAction();
 }
 
-void MainWindow::dropEvent(QDropEvent* event) { openFile(event->mimeData()->urls().front().toLocalFile()); }
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString path = event->mimeData()->urls().front().toLocalFile();
+    const bool isPicture = QFileInfo(path).suffix().compare(QLatin1String("svg"), Qt::CaseInsensitive) == 0;
+    if (isPicture) importOutline(path);
+    else openFile(path);
+}
 
 }  // namespace kerfwall

@@ -48,6 +48,8 @@ void MainWindow::makeFileMenu() {
     file->addAction(tr("&Save"), QKeySequence::Save, this, &MainWindow::save);
     file->addAction(tr("Save &as…"), QKeySequence::SaveAs, this, &MainWindow::saveAs);
     file->addSeparator();
+    file->addAction(tr("Take an outline from an S&VG…"), this, &MainWindow::askOutline);
+    file->addSeparator();
     file->addAction(tr("&Print the pattern…"), QKeySequence::Print, this, &MainWindow::layPrintForm);
     file->addAction(tr("Pu&blish the papers…"), this, &MainWindow::askPublish);
     file->addSeparator();

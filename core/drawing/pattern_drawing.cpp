@@ -82,7 +82,7 @@ PlanLayers planLayersOf(const Project& project) {
     return layers;
 }
 
-/// Lines as the back shows them: what was hidden is seen, and the other way round.
+/// A pattern is sawn to on the face it is glued on: there no layout line is hidden, whichever face it is drawn on.
 void seeFromBack(Drawing& drawing, const Project& project) {
     std::erase_if(drawing.marks, [](const Mark& mark) {
         const auto* label = std::get_if<Label>(&mark);
@@ -90,10 +90,9 @@ void seeFromBack(Drawing& drawing, const Project& project) {
     });
     for (Mark& mark : drawing.marks) {
         auto* stroke = std::get_if<Stroke>(&mark);
-        if (!stroke || (stroke->ink != Ink::LayoutLine && stroke->ink != Ink::FootLine && stroke->ink != Ink::BackLine)) continue;
+        if (!stroke || stroke->ink != Ink::BackLine) continue;
         const LayoutLine* line = findLine(project, stroke->id);
-        if (!line || line->drawnOn == Face::Both) continue;
-        stroke->ink = line->drawnOn == Face::Layout ? Ink::BackLine : line->cut ? Ink::LayoutLine : Ink::FootLine;
+        stroke->ink = line && !line->cut ? Ink::FootLine : Ink::LayoutLine;
     }
 }
 

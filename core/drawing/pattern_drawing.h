@@ -10,7 +10,7 @@
 namespace kerfwall {
 
 /// The full-size pattern's marks: nothing filled, names inside the panel's edges. The project's printing says what is left
-/// out and which face it is for; on the back's, mirrored, what is drawn on the layout face alone is hidden.
+/// out and which face it is for; the back's is mirrored, and no layout line is hidden on it.
 [[nodiscard]] Drawing patternDrawing(const Project& project, const Solved& solved);
 
 /// What of a drawing counts when sheets are left out: all but texts and hatching, arcs as chords.

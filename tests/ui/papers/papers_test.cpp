@@ -409,6 +409,38 @@ TEST_F(Published, TellsOfEachSheetAndWritesNothingWhereItIsStopped) {
     EXPECT_FALSE(QDir(path(QStringLiteral("new"))).exists());
 }
 
+// Expected from: ISO 32000-1: a font that is embedded has a font file in its descriptor.
+TEST_F(Published, TextIsTextAndItsFontsAreEmbedded) {
+    ASSERT_TRUE(publish(sampleProject(QStringLiteral("crate_end.kerfwall"))));
+    for (const QString& name : {QStringLiteral("pattern.pdf"), QStringLiteral("edge-marks.pdf")}) {
+        const QByteArray plain = outputOf(QStringLiteral("qpdf"), {QStringLiteral("--qdf"), QStringLiteral("--object-streams=disable"),
+                                                                   path(name), QStringLiteral("-")});
+        const auto fonts = plain.count("/Type /FontDescriptor");
+        EXPECT_GT(fonts, 0) << name.toStdString();
+        EXPECT_EQ(plain.count("/FontFile"), fonts) << name.toStdString();
+    }
+    EXPECT_TRUE(textOf(path(QStringLiteral("pattern.pdf"))).contains(QStringLiteral("reference edge")));
+    EXPECT_TRUE(textOf(path(QStringLiteral("edge-marks.pdf"))).contains(QStringLiteral("Top edge, from the right corner to the left")));
+}
+
+// Expected from: pencil. The line 100 above the bottom of 180 meets the right edge 100 from its start corner and the left edge
+// 80 from it; both strips fit into one piece, which begins 10 from the paper's edge. The panel is 12 thick.
+TEST_F(Published, StripsCarryTheMarksWithin5Micrometres) {
+    ASSERT_TRUE(publish(oneLine()));
+    std::vector<double> places;
+    for (const PageStroke& stroke : strokesOf(path(QStringLiteral("edge-marks.pdf")))) {
+        const bool upright = std::abs(stroke.from.x - stroke.to.x) < 1e-6;
+        if (upright && std::abs(lengthOf(stroke) - 12) < kWithin) places.push_back(stroke.from.x);
+    }
+    std::ranges::sort(places);
+    const auto near = [&](double at) {
+        return std::ranges::any_of(places, [at](double place) { return std::abs(place - at) < kWithin; });
+    };
+    EXPECT_TRUE(near(90));
+    EXPECT_TRUE(near(110));
+    EXPECT_EQ(places.size(), 4U) << "on the edge and over the flap, for two edges";
+}
+
 // Expected from: the trade's 0.13 mm hairline; ISO 128's narrow 0.35 without it.
 TEST_F(Published, DrawsHairlinesWhereTheyAreAskedFor) {
     Project project = oneLine();

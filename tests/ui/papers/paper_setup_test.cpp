@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/paper_setup.h"
+
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QTemporaryDir>
+
+#include "core/geometry/solve.h"
+#include "core/shop/measured_words.h"
+#include "tests/core/geometry/projects.h"
+#include "tests/ui/papers/read_paper.h"
+#include "tests/ui/papers/text_boxes.h"
+
+namespace kerfwall {
+namespace {
+
+/// A seat's and a back rest's openings on one panel for the garden workshop: bored corners, seven kerfs, a clamp hole.
+Project twentySteps() {
+    Project project = test::panelOf(600, 400);
+    project.title = "Garden workshop, seat and back rest";
+    project.panel.thickness = 18;
+    project.lines = {test::offsetLine("A", Edge::Bottom, 90), test::offsetLine("B", Edge::Bottom, 190), test::offsetLine("C", Edge::Left, 100),
+                     test::offsetLine("D", Edge::Left, 240),  test::offsetLine("E", Edge::Left, 330),   test::offsetLine("F", Edge::Left, 500),
+                     test::offsetLine("G", Edge::Bottom, 260)};
+    project.cutouts = {test::cutoutAt("seat", {{170, 140}}), test::cutoutAt("back", {{400, 140}, {400, 220}})};
+    project.cutouts[0].corners = {{"A", "C", 15, ""}, {"B", "D", 20, ""}};
+    ClampHole hole;
+    hole.edge = Edge::Left;
+    hole.at = 60;
+    hole.diameter = 8;
+    hole.depth = 50;
+    project.clampHoles = {hole};
+    project.use.byBush = true;
+    project.use.bush = 24;
+    project.use.bit = 12.7;
+    project.use.depth = 9;
+    return project;
+}
+
+class PaperSetup : public testing::Test {
+  protected:
+    QString write(const Project& project, const Paper& paper = {"a4", 210, 297}) {
+        const Solved solved = solve(project);
+        m_order = plan(project, solved);
+        const auto pages = setupPages(project, solved, findings(project, solved), m_order, paper);
+        m_pages = pages.size();
+        const auto pdf = pdfOf(pages, QStringLiteral("set-up sheet"));
+        QFile file(m_dir.filePath(QStringLiteral("setup-sheet.pdf")));
+        EXPECT_TRUE(pdf && file.open(QIODevice::WriteOnly));
+        file.write(pdf.value_or(QByteArray()));
+        if (qEnvironmentVariableIsSet("KERFWALL_PAPER_PICTURES")) {
+            QFile::copy(file.fileName(), qEnvironmentVariable("KERFWALL_PAPER_PICTURES") + QStringLiteral("/setup%1.pdf").arg(s_number++));
+        }
+        return file.fileName();
+    }
+
+    QTemporaryDir m_dir;
+    OrderOfWork m_order;
+    std::size_t m_pages = 0;
+    inline static int s_number = 0;
+};
+
+// Expected from: what was asked for: 20 steps on at most 4 pages of A4, their settings in figures of 8 mm.
+TEST_F(PaperSetup, AJobOfTwentyStepsTakesFourPages) {
+    for (const Units units : {Units::Millimetres, Units::Inches}) {
+        Project project = twentySteps();
+        project.units = units;
+        const QString pdf = write(project);
+        ASSERT_EQ(m_order.steps.size(), 20U);
+        EXPECT_LE(m_pages, 4U);
+        const QString text = closedUp(textOf(pdf));
+        for (const WorkStep& step : m_order.steps) {
+            // A text goes on under the picture or on the next page: word for word.
+            for (const QString& word : QString::fromStdString(step.text).simplified().split(QLatin1Char(' '))) EXPECT_TRUE(text.contains(word)) << word.toStdString();
+        }
+        if (units == Units::Inches) continue;
+        double largest = 0;
+        for (const double size : sizesOf(pdf, QStringLiteral("186.8 mm"))) largest = std::max(largest, size);
+        EXPECT_NEAR(largest, 8, 0.1);
+    }
+}
+
+/// No text over another, none in the margins of 12 mm.
+void expectWhole(const QString& pdf, double width, double height) {
+    const QRectF inside(12 - 0.5, 12 - 0.5, width - 24 + 1, height - 24 + 1);
+    const auto boxes = textBoxesOf(pdf);
+    for (const TextBox& box : boxes) EXPECT_TRUE(inside.contains(box.box)) << box.page << ": " << box.text.toStdString();
+}
+
+TEST_F(PaperSetup, NothingIsCutOffByLongNamesOrInLongWords) {
+    const LongWords longer;
+    Project project = twentySteps();
+    const auto named = [](const LineId& id) { return "the-line-named-" + id; };
+    for (LayoutLine& line : project.lines) line.id = named(line.id);
+    for (Cutout& cutout : project.cutouts) {
+        for (BoredCorner& corner : cutout.corners) corner = {named(corner.first), named(corner.second), corner.radius, ""};
+    }
+    project.cutouts[0].id = "the-opening-in-the-seat";
+    expectWhole(write(project), 210, 297);
+    expectWhole(write(project, {"letter", 215.9, 279.4}), 215.9, 279.4);
+}
+
+// A law: what the record is answered stands on the sheet, word for word.
+TEST_F(PaperSetup, WhatWasMeasuredAndItsAnswerStandOnTheSheet) {
+    Project project = twentySteps();
+    Record record;
+    record.line = std::pair(LineId("A"), Edge::Bottom);
+    record.measured = 90.4;
+    project.record = {record};
+    const QString text = closedUp(textOf(write(project)));
+    const Solved solved = solve(project);
+    const auto answers = measuredAnswers(project, solved, m_order);
+    ASSERT_EQ(answers.size(), 1U);
+    EXPECT_TRUE(text.contains(closedUp(QString::fromStdString(recordWords(project, record)))));
+    EXPECT_TRUE(text.contains(closedUp(QString::fromStdString(answers[0].text)))) << answers[0].text;
+}
+
+}  // namespace
+}  // namespace kerfwall
