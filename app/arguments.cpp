@@ -98,7 +98,8 @@ QString helpText() {
         "  kerfwall publish FILE --to DIR [--paper NAME]  write the maker's papers into DIR\n"
         "  kerfwall --help | --version\n"
         "\n"
-        "Papers: a4 a3 a2 a1 a0 letter tabloid panel (one sheet as large as the panel).\n"
+        "Papers: a4 a3 a2 a1 a0 letter tabloid ansi-c ansi-d ansi-e, panel (one sheet as large as\n"
+        "the panel), or a roll by its width in mm, as in roll-610.\n"
         "Exit status: 0 done; 1 done, and some finding says stop; 2 the arguments or the file\n"
         "cannot be used; 3 the output could not be written.\n");
 }

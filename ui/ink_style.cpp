@@ -85,6 +85,10 @@ LineType lineType(Ink ink, const Palette& palette) {
             return {palette.ink, true, {}};
         case Ink::Rail:
             return {palette.ink, false, kLongDashTwoDots};
+        case Ink::SheetEdge:
+            return {palette.tool, false, {}};
+        case Ink::SheetJoint:
+            return {palette.tool, false, kDashed};
     }
     return {palette.ink, false, {}};
 }

@@ -26,6 +26,7 @@
 #include "ui/notice_bar.h"
 #include "ui/pick_tool.h"
 #include "ui/plan_view.h"
+#include "ui/print_form.h"
 #include "ui/record_form.h"
 #include "ui/screen_form.h"
 #include "ui/sheet_form.h"
@@ -115,6 +116,7 @@ void MainWindow::layOut() {
     m_screenForm = new ScreenForm(m_session, m_plan, m_card->widget());
     m_lineForm = new LineForm(m_session, m_selection, m_card->widget());
     m_recordForm = new RecordForm(m_session, m_selection, m_card->widget());
+    m_printForm = new PrintForm(m_session, m_card->widget());
     layFirstSheet();
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
@@ -178,6 +180,10 @@ void MainWindow::connectHand() {
     connect(m_wantedForm, &WantedForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_lineForm, &LineForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_recordForm, &RecordForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_printForm, &PrintForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_printForm, &PrintForm::sheetsLaid, m_plan, &PlanView::laySheets);
+    connect(m_printForm, &PrintForm::printAsked, this, &MainWindow::print);
+    connect(m_printForm, &PrintForm::pdfAsked, this, &MainWindow::askPatternPdf);
     connect(m_wantedForm, &WantedForm::laid, this, &MainWindow::layNoForm);
     connect(m_wantedForm, &WantedForm::foreseen, m_plan, &PlanView::foresee);
     connect(m_wantedForm, &WantedForm::clickAsked, this, &MainWindow::clickCorners);

@@ -25,6 +25,7 @@ class LineForm;
 class NoticeBar;
 class PickTool;
 class PlanView;
+class PrintForm;
 class RecordForm;
 class ScreenForm;
 class SheetForm;
@@ -56,6 +57,8 @@ public:
     bool publishTo(const QString& dir);
     /// Takes the outline an SVG holds as the workpiece or as wanted, which it asks, or tells on the sheet why not.
     void importOutline(const QString& path);
+    /// Writes the pattern, as the print form has it, as a PDF to that file; false, and told on the sheet, where it could not.
+    bool writePatternTo(const QString& path);
     void chooseTool(int index);
     void setLook(Look look);
 
@@ -115,6 +118,7 @@ private:
     void refreshFenceForm();
     void layLineForm();
     void layRecordForm();
+    void layPrintForm();
     void layNoForm();
     void tellKeys();
 
@@ -128,6 +132,7 @@ private:
     void takeAsWanted(const std::vector<Point>& outline);
     void askPublish();
     void print();
+    void askPatternPdf();
     void remember(const QString& path);
     QStringList lastFiles() const;
     void showRecent();
@@ -163,6 +168,7 @@ private:
     QAction* m_rack = nullptr;
     LineForm* m_lineForm = nullptr;
     RecordForm* m_recordForm = nullptr;
+    PrintForm* m_printForm = nullptr;
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;

@@ -35,7 +35,7 @@ void addArc(QPainterPath& path, const OutlinePiece& arc, const View& view) {
 
 QPen penOf(const LineType& type, const View& view) {
     const double mm = type.wide ? kWideLine : kNarrowLine;
-    const double width = view.screen ? (type.wide ? 2 : 1) : mm * view.paperMm;
+    const double width = view.screen ? (type.wide ? 2 : 1) : mm * view.paperMm * view.lineScale;
     QPen pen(type.colour, width);
     pen.setCapStyle(Qt::FlatCap);
     pen.setJoinStyle(Qt::MiterJoin);
@@ -147,7 +147,7 @@ View screenView(QPointF origin, double perMm, double textScale) {
     return {origin, perMm, perMm, kPixelsPerMm, textScale, true};
 }
 
-View paperView(QPointF origin, double scaleX, double scaleY) { return {origin, scaleX, scaleY, 1, 1, false}; }
+View paperView(QPointF origin, double scaleX, double scaleY) { return {origin, scaleX, scaleY, 1, 1, false, 1}; }
 
 static void addRun(QPainterPath& path, const OutlineLoop& run, const View& view) {
     if (run.empty()) return;

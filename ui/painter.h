@@ -20,6 +20,7 @@ struct View {
     double paperMm = 1;    ///< device units for one mm of line width, dash, sign and text
     double textScale = 1;  ///< larger or smaller texts
     bool screen = false;   ///< wide lines 2 units, narrow 1; text in whole units
+    double lineScale = 1;  ///< thinner lines on paper: wide and narrow alike
     [[nodiscard]] QPointF toDevice(Point place) const {
         return {origin.x() + place.x * perMmX, origin.y() - place.y * perMmY};
     }

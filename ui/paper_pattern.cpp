@@ -5,7 +5,6 @@
 #include <cmath>
 #include <memory>
 
-#include "core/drawing/plan_drawing.h"
 #include "ui/ink_style.h"
 #include "ui/painter.h"
 #include "ui/paper_text.h"
@@ -17,7 +16,13 @@ namespace {
 constexpr double kClipBeyond = 0.5;  // past the sheet's window, so that a line on its border is whole
 constexpr double kSmall = 2.4;
 constexpr double kBarTick = 1.6;
-constexpr double kBarStep = 10;
+constexpr double kHairline = 0.13;  // narrow, to saw to
+constexpr double kBarRoom = 30;     // a bar leaves beside it for its text
+constexpr double kWholeBarRoom = 60;
+constexpr double kWholeBarIn = 20;
+constexpr double kInch = 25.4;
+constexpr double kStub = 12;       // of the diagonal at its two ends
+constexpr double kSeenBeyond = 3;  // a mark's width and signs may reach into the window from this far outside
 constexpr double kJoinMark = 2.2;
 constexpr double kMapHeight = 12;
 constexpr double kMapCell = 5;
@@ -25,9 +30,11 @@ constexpr double kMapCell = 5;
 /// What every sheet is painted from.
 struct Pattern {
     Drawing drawing;
+    std::vector<Box> bounds;  // of the drawing's marks
     Sheets sheets;
     Panel panel;
     Printing printing;
+    Units units = Units::Millimetres;
     QString title;
     QStringList unsure;
     double pageWidth = 0;
@@ -51,7 +58,9 @@ PlacedSheet placed(const Pattern& pattern, const Sheet& sheet) {
     const QPointF origin(sheet.corner.x - sheet.window.low.x * scaleX, foot + sheet.window.low.y * scaleY);
     const double wide = (sheet.window.high.x - sheet.window.low.x) * scaleX;
     const double high = (sheet.window.high.y - sheet.window.low.y) * scaleY;
-    return {pattern, sheet, paperView(origin, scaleX, scaleY),
+    View view = paperView(origin, scaleX, scaleY);
+    if (pattern.printing.hairline) view.lineScale = kHairline / kNarrowLine;
+    return {pattern, sheet, view,
             QRectF(sheet.corner.x, foot - high, wide, high), pattern.sheets.paper.name == "panel"};
 }
 
@@ -61,66 +70,89 @@ QPen thinPen(const QColor& colour, double width) {
     return pen;
 }
 
-/// The longest bar of whole 50 mm that fits, or the panel's longest whole 10 mm.
-double barLength(double room) {
-    const double fifties = std::floor(room / 50) * 50;
-    return fifties > 0 ? fifties : std::floor(room / 10) * 10;
+/// How far what stands in the margin must move in, for a margin too narrow to hold it and the strip no printer prints in.
+double moveIn(const PlacedSheet& at, double needed) {
+    return std::max(0.0, needed + kLeastMargin - at.sheet.corner.x);
 }
 
-QString barText(double length, double correction) {
-    const QString text = PaperWords::tr("%1 mm").arg(length);
+QString barText(double length, Units units, double correction) {
+    const QString text = units == Units::Inches ? PaperWords::tr("%1 in").arg(std::round(length / kInch))
+                                                : PaperWords::tr("%1 mm").arg(length);
     if (correction == 1) return text;
     return text + PaperWords::tr(" (corrected by %1)").arg(correction, 0, 'f', 4);
 }
 
-/// A ladder of 10 mm steps from `start` along `along`; the ticks point to `aside`.
-void paintBar(QPainter& painter, QPointF start, QPointF along, QPointF aside, double length,
-              double correction, const QColor& colour) {
+/// A ladder of whole 10 mm or inches from `start` along `along`; the ticks point to `aside`.
+void paintBar(QPainter& painter, QPointF start, QPointF along, QPointF aside, double length, Units units, double correction,
+              const QColor& colour) {
     painter.setPen(thinPen(colour, kNarrowLine));
     painter.drawLine(QLineF(start, start + along * length * correction));
-    for (double at = 0; at <= length + 1e-9; at += kBarStep) {
+    const double step = units == Units::Inches ? kInch : 10;
+    for (double at = 0; at <= length + 1e-9; at += step) {
         const QPointF foot = start + along * at * correction;
-        const bool end = at == 0 || at + kBarStep > length + 1e-9;
+        const bool end = at == 0 || at + step > length + 1e-9;
         painter.drawLine(QLineF(foot, foot + aside * (end ? 2 : 1) * kBarTick * 0.8));
     }
+}
+
+void paintCross(QPainter& painter, QPointF centre) {
+    painter.drawLine(QLineF(centre - QPointF(kJoinMark, 0), centre + QPointF(kJoinMark, 0)));
+    painter.drawLine(QLineF(centre - QPointF(0, kJoinMark), centre + QPointF(0, kJoinMark)));
+}
+
+/// From the bars' common end to the place over their far ends: a skewed print shows there and on neither bar.
+void paintDiagonal(QPainter& painter, QPointF start, const ScaleBars& bars, const PlacedSheet& at, const Lettering& letters) {
+    const Printing& printing = at.pattern.printing;
+    const QPointF end = start + QPointF(bars.level * printing.scaleX, -bars.upright * printing.scaleY);
+    const QLineF whole(start, end);
+    if (whole.length() < 4 * kStub) return;
+    const QPointF stub = (end - start) * (kStub / whole.length());
+    painter.setPen(thinPen(letters.colour, 0.2));
+    for (const QPointF place : {start, end}) paintCross(painter, place);
+    painter.drawLine(QLineF(start, start + stub));
+    painter.drawLine(QLineF(end - stub, end));
+    const QString size = at.pattern.units == Units::Inches ? PaperWords::tr("%1 in").arg(bars.diagonal / kInch, 0, 'f', 3)
+                                                           : PaperWords::tr("%1 mm").arg(bars.diagonal, 0, 'f', 1);
+    writeText(painter, start + stub + QPointF(1, 0), PaperWords::tr("diagonal from cross to cross %1").arg(size), letters);
 }
 
 void paintBars(QPainter& painter, const PlacedSheet& at) {
     const QColor colour = at.pattern.palette.ink;
     const Printing& printing = at.pattern.printing;
+    const ScaleBars bars = scaleBarsOf(at.pattern.sheets, printing, at.pattern.units);
     // In the margin between what may not print and the pattern; inside where there is no margin.
-    const double inset = at.whole ? 12 : -3;
-    const double x = at.window.left() + inset;
-    const double y = at.window.bottom() - inset;
-    const double room = at.whole ? 60 : 30;
-    const double level = barLength((at.window.width() - room) / printing.scaleX);
-    const double upright = barLength((at.window.height() - room) / printing.scaleY);
+    const double inset = at.whole ? 12 : -3 + moveIn(at, 3);
+    const double in = at.whole ? kWholeBarIn : 0;
+    const QPointF corner(at.window.left() + in, at.window.bottom() - in);
     const Lettering letters{kSmall, false, colour};
-    const double in = at.whole ? 20 : 0;
-    if (level > 0) {
-        const QPointF start(at.window.left() + in, y);
-        paintBar(painter, start, {1, 0}, {0, -1}, level, printing.scaleX, colour);
-        writeText(painter, start + QPointF(level * printing.scaleX + 1.5, 0), barText(level, printing.scaleX),
-                  letters);
+    if (bars.level > 0) {
+        const QPointF start(corner.x(), at.window.bottom() - inset);
+        paintBar(painter, start, {1, 0}, {0, -1}, bars.level, at.pattern.units, printing.scaleX, colour);
+        writeText(painter, start + QPointF(bars.level * printing.scaleX + 1.5, 0),
+                  barText(bars.level, at.pattern.units, printing.scaleX), letters);
     }
-    if (upright > 0) {
-        const QPointF start(x, at.window.bottom() - in);
-        paintBar(painter, start, {0, -1}, {1, 0}, upright, printing.scaleY, colour);
+    if (bars.upright > 0) {
+        const QPointF start(at.window.left() + inset, corner.y());
+        paintBar(painter, start, {0, -1}, {1, 0}, bars.upright, at.pattern.units, printing.scaleY, colour);
         Lettering turned = letters;
         turned.turn = 90;
-        writeText(painter, start + QPointF(1.8, -upright * printing.scaleY - 1.5),
-                  barText(upright, printing.scaleY), turned);
+        writeText(painter, start + QPointF(1.8, -bars.upright * printing.scaleY - 1.5),
+                  barText(bars.upright, at.pattern.units, printing.scaleY), turned);
     }
+    if (bars.level > 0 && bars.upright > 0) paintDiagonal(painter, corner, bars, at, letters);
 }
 
 QString sheetName(const Sheet& sheet) {
-    return QString(QChar(u'A' + sheet.row % 26)) + QString::number(sheet.column + 1);
+    QString letters(QChar(u'A' + sheet.row % 26));  // A ... Z, then AA, AB ...
+    if (sheet.row >= 26) letters.prepend(QChar(u'A' + (sheet.row / 26 - 1) % 26));
+    return letters + QString::number(sheet.column + 1);
 }
 
 void paintHead(QPainter& painter, const PlacedSheet& at, std::size_t number) {
     const Sheets& sheets = at.pattern.sheets;
     Lettering letters{kSmall, false, at.pattern.palette.ink};
     QString right = PaperWords::tr("full size, print without scaling");
+    if (at.pattern.printing.face == Face::Back) right = PaperWords::tr("back, mirrored \u00b7 %1").arg(right);
     if (sheets.sheets.size() > 1) {
         right = PaperWords::tr("sheet %1, %2 of %3 \u00b7 %4")
                     .arg(sheetName(at.sheet))
@@ -128,7 +160,7 @@ void paintHead(QPainter& painter, const PlacedSheet& at, std::size_t number) {
                     .arg(sheets.sheets.size())
                     .arg(right);
     }
-    const double y = at.whole ? at.window.top() + 6 : at.window.top() - 1.2;
+    const double y = at.whole ? at.window.top() + 6 : at.window.top() - 1.2 + moveIn(at, 3.65);
     const double inset = at.whole ? 8 : 0;
     const double room = at.window.width() - 2 * inset - widthOf(right, letters) - 4;
     Lettering bold = letters;
@@ -229,11 +261,24 @@ void paintUnsure(QPainter& painter, const PlacedSheet& at) {
     paintDrawing(painter, drawing, at.pattern.palette, paperView(at.window.bottomLeft()));
 }
 
+/// What of the pattern can be seen on a sheet.
+Drawing seenOn(const Pattern& pattern, const Box& window) {
+    Drawing seen;
+    seen.bounds = window;
+    for (std::size_t i = 0; i < pattern.bounds.size(); ++i) {
+        const Box& box = pattern.bounds[i];
+        const bool apart = box.low.x > window.high.x + kSeenBeyond || box.high.x < window.low.x - kSeenBeyond ||
+                           box.low.y > window.high.y + kSeenBeyond || box.high.y < window.low.y - kSeenBeyond;
+        if (!apart) seen.marks.push_back(pattern.drawing.marks[i]);
+    }
+    return seen;
+}
+
 void paintSheet(QPainter& painter, const Pattern& pattern, std::size_t index) {
     const PlacedSheet at = placed(pattern, pattern.sheets.sheets[index]);
     painter.save();
     painter.setClipRect(at.window.adjusted(-kClipBeyond, -kClipBeyond, kClipBeyond, kClipBeyond));
-    paintDrawing(painter, pattern.drawing, pattern.palette, at.view);
+    paintDrawing(painter, seenOn(pattern, at.sheet.window), pattern.palette, at.view);
     paintJoints(painter, at);
     paintKeyMap(painter, at);
     paintUnsure(painter, at);
@@ -257,28 +302,48 @@ void addUnsure(Drawing& drawing, const Panel& panel, const std::vector<Finding>&
                    0.9 * panel.width);
 }
 
-Drawing patternDrawing(const Project& project, const Solved& solved) {
-    PlanLayers layers;
-    layers.fills = false;
-    layers.idsInside = true;
-    layers.findings = false;
-    layers.workpiece = false;
-    layers.dimensions = false;
-    return planDrawing(project, solved, {}, layers);
+void paintScaleBar(QPainter& painter, QPointF start, double room, Units units, double correction) {
+    const Palette palette = paletteOf(PaletteKind::Paper);
+    const double length = barLength(room / correction, units);
+    if (length <= 0) return;
+    paintBar(painter, start, {1, 0}, {0, -1}, length, units, correction, palette.ink);
+    writeText(painter, start + QPointF(length * correction + 1.5, 0), barText(length, units, correction),
+              {kSmall, false, palette.ink});
+}
+
+double barLength(double room, Units units) {
+    const double least = units == Units::Inches ? kInch : 10;
+    const double step = units == Units::Inches ? 2 * kInch : 50;
+    const double large = std::floor(room / step + 1e-9) * step;
+    return large > 0 ? large : std::max(0.0, std::floor(room / least + 1e-9) * least);
+}
+
+ScaleBars scaleBarsOf(const Sheets& sheets, const Printing& printing, Units units) {
+    if (sheets.sheets.empty()) return {};
+    const Box& window = sheets.sheets.front().window;  // all are of one size
+    const double room = sheets.paper.name == "panel" ? kWholeBarRoom : kBarRoom;
+    ScaleBars bars;
+    bars.level = barLength(window.high.x - window.low.x - room / printing.scaleX, units);
+    bars.upright = barLength(window.high.y - window.low.y - room / printing.scaleY, units);
+    bars.diagonal = std::hypot(bars.level, bars.upright);
+    return bars;
 }
 
 std::vector<PaperPage> patternPages(const Project& project, const Solved& solved,
                                     const std::vector<Finding>& findings, const Paper& paper) {
     const auto pattern = std::make_shared<Pattern>();
     pattern->drawing = patternDrawing(project, solved);
-    pattern->sheets = sheetsFor(project.panel, project.printing, paper);
+    for (const Mark& mark : pattern->drawing.marks) pattern->bounds.push_back(boundsOf(mark));
+    pattern->sheets = sheetsFor(project.panel, project.printing, paper, stretchesOf(pattern->drawing));
     pattern->panel = project.panel;
     pattern->printing = project.printing;
+    pattern->units = project.units;
     pattern->title = QString::fromStdString(project.title);
     pattern->unsure = unsureSentences(findings);
     const bool whole = paper.name == "panel";
-    pattern->pageWidth = paper.width * (whole ? project.printing.scaleX : 1);
-    pattern->pageHeight = paper.height * (whole ? project.printing.scaleY : 1);
+    const Paper& lies = pattern->sheets.paper;
+    pattern->pageWidth = lies.width * (whole ? project.printing.scaleX : 1);
+    pattern->pageHeight = lies.height * (whole ? project.printing.scaleY : 1);
     std::vector<PaperPage> pages;
     for (std::size_t i = 0; i < pattern->sheets.sheets.size(); ++i) {
         pages.push_back({pattern->pageWidth, pattern->pageHeight,

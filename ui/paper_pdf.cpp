@@ -11,6 +11,7 @@
 #include <cstdio>
 #include <exception>
 #include <memory>
+#include <optional>
 #include <qpdf/Buffer.hh>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
@@ -24,7 +25,8 @@ namespace {
 constexpr int kResolution = 1200;  // dots an inch; lines land exactly whatever it is
 constexpr double kPointsPerMm = 72 / 25.4;
 
-QByteArray painted(const std::vector<PaperPage>& pages, const QString& title) {
+/// Nothing where it was stopped.
+std::optional<QByteArray> painted(const std::vector<PaperPage>& pages, const QString& title, const PaperProgress& progress) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
@@ -38,14 +40,15 @@ QByteArray painted(const std::vector<PaperPage>& pages, const QString& title) {
                                  QStringLiteral("kerfwall"), QPageSize::ExactMatch));
     writer.setPageMargins(QMarginsF(0, 0, 0, 0));
     QPainter painter(&writer);
-    bool isFirst = true;
+    std::size_t done = 0;
     for (const PaperPage& page : pages) {
-        if (!isFirst) writer.newPage();
-        isFirst = false;
+        if (done > 0) writer.newPage();
         painter.save();
         painter.scale(kResolution / 25.4, kResolution / 25.4);
         page.paint(painter);
         painter.restore();
+        ++done;
+        if (progress && !progress(done, pages.size())) return std::nullopt;
     }
     painter.end();
     return bytes;
@@ -89,14 +92,19 @@ QByteArray finished(const QByteArray& raw, const PaperPage& size) {
 
 }  // namespace
 
-std::expected<QByteArray, QString> pdfOf(const std::vector<PaperPage>& pages, const QString& title) {
+std::expected<QByteArray, QString> pdfOf(const std::vector<PaperPage>& pages, const QString& title,
+                                         const PaperProgress& progress) {
     try {
-        return finished(painted(pages, title), pages.front());
+        const std::optional<QByteArray> raw = painted(pages, title, progress);
+        if (!raw) return std::unexpected(stoppedSentence());
+        return finished(*raw, pages.front());
     } catch (const std::exception& trouble) {
         return std::unexpected(
             PaperWords::tr("The PDF of \u201c%1\u201d could not be made (%2); please try again.")
                 .arg(title, QString::fromLocal8Bit(trouble.what())));
     }
 }
+
+QString stoppedSentence() { return PaperWords::tr("Stopped; nothing was written."); }
 
 }  // namespace kerfwall

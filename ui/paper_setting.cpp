@@ -85,14 +85,21 @@ class Figures {
 
   private:
     void add(const QString& caption, double mm) {
-        m_figures.push_back({caption, QString::fromStdString(drawnSize(mm, m_project.units)),
+        m_figures.push_back({caption, QString::fromStdString(drawnSetting(mm, m_project.units)),
                              m_project.units == Units::Inches ? QStringLiteral("\"") : PaperWords::tr("mm")});
     }
     void addPlace() {
-        if (m_set.fence) add(PaperWords::tr("Fence"), *m_set.fence);
+        const auto& first = m_step.firstCut;
+        const QString when = first ? PaperWords::tr(", first cut") : QString();
+        if (m_set.fence) add(PaperWords::tr("Fence") + when, first ? first->at : *m_set.fence);
         if (m_set.stop) {
-            add(m_step.stopSide ? PaperWords::tr("Stop, on your %1").arg(sideWords(*m_step.stopSide)) : PaperWords::tr("Stop"),
-                *m_set.stop);
+            add((m_step.stopSide ? PaperWords::tr("Stop, on your %1").arg(sideWords(*m_step.stopSide)) : PaperWords::tr("Stop")) + when,
+                first ? first->at : *m_set.stop);
+        }
+        if (first) {
+            add(first->layers > 0 ? PaperWords::tr("%1 layers of tape in, peel one a cut").arg(first->layers)
+                                  : PaperWords::tr("then tape, one a cut up to %1").arg(first->mostLayers),
+                first->thickness);
         }
         if (m_set.angle && *m_set.angle != 0) {
             m_figures.push_back({m_step.turn ? PaperWords::tr("Turned to the %1").arg(sideWords(*m_step.turn))
@@ -150,7 +157,7 @@ std::vector<SettingFigure> settingFigures(const Project& project, const Solved& 
 }
 
 QString lengthWords(const Project& project, double mm) {
-    const QString size = QString::fromStdString(drawnSize(mm, project.units));
+    const QString size = QString::fromStdString(drawnSetting(mm, project.units));
     return project.units == Units::Inches ? PaperWords::tr("%1\"").arg(size)
                                           : PaperWords::tr("%1 mm").arg(size);
 }

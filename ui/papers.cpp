@@ -11,10 +11,10 @@
 #include <utility>
 
 #include "core/shop/report_text.h"
+#include "ui/paper_edges.h"
 #include "ui/paper_facts.h"
 #include "ui/paper_label.h"
 #include "ui/paper_pattern.h"
-#include "ui/paper_pdf.h"
 #include "ui/paper_picture.h"
 #include "ui/paper_setup.h"
 #include "ui/paper_svg.h"
@@ -33,10 +33,13 @@ struct NamedBytes {
 
 std::expected<std::vector<NamedBytes>, QString> madePapers(const Project& project, const Solved& solved,
                                                            const std::vector<Finding>& findings,
-                                                           const OrderOfWork& order, const Paper& paper) {
+                                                           const OrderOfWork& order, const Paper& paper,
+                                                           const PaperProgress& progress) {
     const QString title = titleOf(project);
-    const auto pattern = pdfOf(patternPages(project, solved, findings, paper), title);
+    const auto pattern = pdfOf(patternPages(project, solved, findings, paper), title, progress);
     if (!pattern) return std::unexpected(pattern.error());
+    const auto edges = pdfOf(edgeStripPages(project, solved, findings, paper), title);
+    if (!edges) return std::unexpected(edges.error());
     const auto setup = pdfOf(setupPages(project, solved, findings, order, paper), title);
     if (!setup) return std::unexpected(setup.error());
     const auto label = pdfOf({labelPage(project, solved, findings)}, title);
@@ -44,10 +47,14 @@ std::expected<std::vector<NamedBytes>, QString> madePapers(const Project& projec
     QBuffer picture;
     picture.open(QIODevice::WriteOnly);
     pictureOf(project, solved, findings, kPictureWidth).save(&picture, "PNG", kPictureQuality);
-    Drawing drawing = patternDrawing(project, solved);
+    Project seen = project;  // the layout face; hatching would hide the outlines from a reader of the file
+    seen.printing.face = Face::Layout;
+    seen.printing.leaveOut.push_back(PatternLayer::Waste);
+    Drawing drawing = patternDrawing(seen, solved);
     addUnsure(drawing, project.panel, findings);
     return std::vector<NamedBytes>{
         {QStringLiteral("pattern.pdf"), *pattern},
+        {QStringLiteral("edge-marks.pdf"), *edges},
         {QStringLiteral("pattern.svg"), svgOf(drawing, project.panel.width, project.panel.height, title)},
         {QStringLiteral("setup-sheet.pdf"), *setup},
         {QStringLiteral("label.pdf"), *label},
@@ -85,8 +92,8 @@ std::expected<void, QString> writeAll(const QString& dir, const std::vector<Name
 
 std::expected<void, QString> publishPapers(const Project& project, const Solved& solved,
                                            const std::vector<Finding>& findings, const OrderOfWork& order,
-                                           const QString& dir, const Paper& paper) {
-    const auto papers = madePapers(project, solved, findings, order, paper);
+                                           const QString& dir, const Paper& paper, const PaperProgress& progress) {
+    const auto papers = madePapers(project, solved, findings, order, paper, progress);
     if (!papers) return std::unexpected(papers.error());
     return writeAll(dir, *papers);
 }

@@ -55,6 +55,13 @@ void PlanView::foresee(const InHand& shown) {
     update();
 }
 
+void PlanView::laySheets(const Drawing& sheets) {
+    if (sheets == m_sheets) return;
+    m_sheets = sheets;
+    if (m_fitted) fit();
+    update();
+}
+
 void PlanView::pointOut(const std::vector<LineId>& lines, std::optional<Point> at) {
     m_pointedOut = lines;
     m_pointedAt = at;

@@ -26,7 +26,7 @@ public:
     const ViewScale& viewScale() const { return m_scale; }
     void zoom(double factor);
     void zoomAbout(double factor, QPointF pixel);
-    /// The whole panel in view.
+    /// The whole panel in view, and the sheets laid on it.
     void fit();
     /// That part of the panel frame in view, as large as it fits.
     void showClose(const Box& box);
@@ -44,6 +44,8 @@ public:
     void pointOut(const std::vector<LineId>& lines, std::optional<Point> at);
     /// What a form would lay, shown until the next.
     void foresee(const InHand& shown);
+    /// Sheets of paper laid on the panel, in view with it, until others or none are.
+    void laySheets(const Drawing& sheets);
 
     QSize sizeHint() const override { return {800, 560}; }
     QSize minimumSizeHint() const override { return {200, 240}; }
@@ -120,6 +122,7 @@ private:
     bool m_baseShown = false;
     std::optional<Point> m_keyPoint;  // the pointer that the arrow keys move
     InHand m_foreseen;
+    Drawing m_sheets;
     std::vector<LineId> m_pointedOut;
     std::optional<Point> m_pointedAt;
 };

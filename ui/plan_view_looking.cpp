@@ -55,7 +55,12 @@ QRectF PlanView::roomForPanel() const {
 void PlanView::fit() {
     m_fitted = true;
     const Panel& panel = m_session.project().panel;
-    fitInto(roomForPanel(), {{0, 0}, {panel.width, panel.height}});
+    Box box{{0, 0}, {panel.width, panel.height}};
+    if (!m_sheets.marks.empty()) {
+        const auto& [low, high] = m_sheets.bounds;
+        box = {{std::min(box.low.x, low.x), std::min(box.low.y, low.y)}, {std::max(box.high.x, high.x), std::max(box.high.y, high.y)}};
+    }
+    fitInto(roomForPanel(), box);
 }
 
 void PlanView::showClose(const Box& box) {

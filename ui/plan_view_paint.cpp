@@ -46,6 +46,7 @@ void PlanView::paintEvent(QPaintEvent*) {
     if (keepsGround()) painter.drawPixmap(0, 0, m_ground);
     else paintGround(painter);
     painter.setRenderHint(QPainter::Antialiasing);
+    paintOnScreen(painter, m_sheets, m_scale);
     paintPicked(painter);
     paintHand(painter, m_foreseen);
     if (m_tool) paintHand(painter, m_tool->inHand());

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How the window opens, saves, prints and closes; its layout stands in main_window.cpp.
+// How the window opens, saves and closes; its layout stands in main_window.cpp.
 #include <QCloseEvent>
 #include <QDir>
 #include <QDropEvent>
 #include <QFileDialog>
+#include <QProgressDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMimeData>
-#include <QPrintDialog>
-#include <QPrinter>
 #include <QSettings>
 #include <QUrl>
 
@@ -95,7 +94,14 @@ bool MainWindow::publishTo(const QString& dir) {
         m_notice->tell(QString::fromStdString(paper.error()));
         return false;
     }
-    const auto done = publishPapers(project, m_session.solved(), m_session.findings(), m_session.order(), dir, *paper);
+    QProgressDialog progress(tr("Writing the pattern…"), tr("Stop"), 0, 1, this);
+    progress.setWindowModality(Qt::WindowModal);
+    const auto tellSheet = [&progress](std::size_t sheet, std::size_t all) {
+        progress.setMaximum(static_cast<int>(all) + 1);  // the last step is the writing itself
+        progress.setValue(static_cast<int>(sheet));
+        return !progress.wasCanceled();
+    };
+    const auto done = publishPapers(project, m_session.solved(), m_session.findings(), m_session.order(), dir, *paper, tellSheet);
     m_notice->tell(done ? tr("The papers lie in %1.").arg(QDir::toNativeSeparators(dir)) : done.error());
     return done.has_value();
 }
@@ -103,17 +109,6 @@ bool MainWindow::publishTo(const QString& dir) {
 void MainWindow::askPublish() {
     const QString dir = QFileDialog::getExistingDirectory(this, tr("Publish the papers into"), QFileInfo(m_session.path()).path());
     if (!dir.isEmpty()) publishTo(dir);
-}
-
-void MainWindow::print() {
-    m_session.commit();
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setDocName(m_session.name());
-    QPrintDialog dialog(&printer, this);
-    dialog.setWindowTitle(tr("Print the pattern full size"));
-    if (dialog.exec() != QDialog::Accepted) return;
-    const auto printed = printPattern(printer, m_session.project(), m_session.solved(), m_session.findings());
-    if (!printed) m_notice->tell(printed.error());
 }
 
 void MainWindow::remember(const QString& path) {

@@ -50,7 +50,7 @@ void MainWindow::makeFileMenu() {
     file->addSeparator();
     file->addAction(tr("Take an outline from an S&VG…"), this, &MainWindow::askOutline);
     file->addSeparator();
-    file->addAction(tr("&Print the pattern…"), QKeySequence::Print, this, &MainWindow::print);
+    file->addAction(tr("&Print the pattern…"), QKeySequence::Print, this, &MainWindow::layPrintForm);
     file->addAction(tr("Print a sheet of &labels…"), this, &MainWindow::askLabels);
     file->addAction(tr("Pu&blish the papers…"), this, &MainWindow::askPublish);
     file->addSeparator();

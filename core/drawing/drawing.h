@@ -52,6 +52,8 @@ enum class Ink {
     Rail,        ///< a guide rail: its border alone, what lies under it shows
     Blade,       ///< filled
     Arrow,       ///< filled
+    SheetEdge,   ///< border of a sheet of paper laid on the panel: narrow, continuous
+    SheetJoint,  ///< ... where another sheet is joined: narrow, dashed
 };
 
 struct Stroke {

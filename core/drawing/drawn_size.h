@@ -11,4 +11,7 @@ namespace kerfwall {
 /// ("110.00" would read as a promise), inches to the nearest 1/64.
 [[nodiscard]] std::string drawnSize(double mm, Units units);
 
+/// A setting or mark as a step's picture and figures show it: as drawnSize, inches as they are set (lengthAtSaw).
+[[nodiscard]] std::string drawnSetting(double mm, Units units);
+
 }  // namespace kerfwall

@@ -32,7 +32,8 @@ Drawing planDrawing(const Project& project, const Solved& solved, const std::vec
     if (layers.strays) addStrays(drawing, solved, layers);
     if (layers.workpiece || layers.work) addWork(drawing, project, solved, layers);
     if (layers.opening) addOpenings(drawing, solved);
-    addHoles(drawing, project, solved, layers);
+    if (layers.opening) addReliefHoles(drawing, solved, layers);
+    addClampHoles(drawing, project, layers);
     addFences(drawing, project, solved, layers);
     if (layers.edgeMarks) addEdgeMarks(drawing, project, solved, layers);
     if (layers.dimensions) addSizes(drawing, project, solved, layers);

@@ -23,13 +23,18 @@ constexpr double kBackWordsShare = 0.15;  // of a line's length, from where it c
 
 Point outwards(const Run& edge) { return -1.0 * leftOf(edge.along); }
 
-void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const LineMark& mark,
-             double scale) {
+/// Outside the panel; on a pattern that may end at its edges only towards which side the waste lies, just inside on the line.
+void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const LineMark& mark, const PlanLayers& layers) {
     const Run edge = edgeRun(panel, mark.mark.edge);
+    const double scale = layers.markScale;
     const Point at = edge.start + mark.mark.at * edge.along;
     const Point out = outwards(edge);
-    drawing.marks.emplace_back(Stroke{Ink::EdgeTick, at, at + kEdgeTick * scale * out, line.id});
-    const Point flag = at + 0.6 * kEdgeTick * scale * out;
+    Point flag = at + 0.6 * kEdgeTick * scale * out;
+    if (layers.idsInside) {
+        flag = at + 0.6 * kEdgeTick * scale * unit(distance(at, line.from) < distance(at, line.to) ? line.to - line.from : line.from - line.to);
+    } else {
+        drawing.marks.emplace_back(Stroke{Ink::EdgeTick, at, at + kEdgeTick * scale * out, line.id});
+    }
     if (mark.wasteToStart) {
         drawing.marks.emplace_back(
             Stroke{Ink::WasteTick, flag, flag - kWasteTick * scale * edge.along, line.id});
@@ -115,7 +120,7 @@ void addReferenceName(Drawing& drawing, const Panel& panel, const Solved& solved
     // Read from below or from the right, whichever way the edge runs: the letters' foot lies outwards on
     // the bottom and the right edge, and inwards on the others.
     const bool footOutwards = edge.along.x > 0 || edge.along.y > 0;
-    const double nearest = layers.idsInside ? -kNameInside : kNameAway;
+    const double nearest = layers.idsInside ? -kNameAway : kNameAway;
     const double letters = footOutwards == layers.idsInside ? 0 : kNameHeight * 0.75;
     const double away = nearest + (layers.idsInside ? -letters : letters);
     const Point at = edge.start + clearPlace(solved, panel.referenceEdge, edge.length) * edge.along +
@@ -160,7 +165,7 @@ void addStrays(Drawing& drawing, const Solved& solved, const PlanLayers& layers)
 
 void addEdgeMarks(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
     for (const SolvedLine& line : solved.lines) {
-        for (const LineMark& mark : line.marks) addTick(drawing, project.panel, line, mark, layers.markScale);
+        for (const LineMark& mark : line.marks) addTick(drawing, project.panel, line, mark, layers);
     }
 }
 
@@ -170,13 +175,16 @@ void addReferenceEdge(Drawing& drawing, const Project& project, const Solved& so
     const Run edge = edgeRun(panel, panel.referenceEdge);
     const Point out = outwards(edge);
     const double scale = layers.markScale;
-    const Point base = edge.start + kGroundAway * scale * out;
-    drawing.marks.emplace_back(
-        Stroke{Ink::ReferenceEdge, base, base + edge.length * edge.along, "reference"});
+    // A pattern may end at the edge: there the edge itself is the ground line, hatched on the panel's side.
+    const Point away = layers.idsInside ? -1.0 * out : out;
+    const Point base = edge.start + (layers.idsInside ? 0.0 : kGroundAway) * scale * out;
+    if (!layers.idsInside) {
+        drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, base, base + edge.length * edge.along, "reference"});
+    }
     const double step = std::max(kGroundStep * scale, edge.length / 400);
     for (double at = step / 2; at < edge.length; at += step) {
         const Point top = base + at * edge.along;
-        const Point foot = top + kGroundLean * scale * (out - edge.along);
+        const Point foot = top + kGroundLean * scale * (away - edge.along);
         drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, top, foot, "reference"});
     }
     addReferenceName(drawing, panel, solved, layers);

@@ -6,11 +6,6 @@ namespace {
 
 constexpr double kCrossBeyond = 2;  // mm on paper a centre line runs past its hole
 
-void addCross(Drawing& drawing, Point centre, double reach, const std::string& id) {
-    drawing.marks.emplace_back(Stroke{Ink::Centre, centre - Point{reach, 0}, centre + Point{reach, 0}, id});
-    drawing.marks.emplace_back(Stroke{Ink::Centre, centre - Point{0, reach}, centre + Point{0, reach}, id});
-}
-
 void addClampHole(Drawing& drawing, const Panel& panel, const ClampHole& hole, const std::string& id,
                   double scale) {
     const Run edge = edgeRun(panel, hole.edge);
@@ -27,17 +22,23 @@ void addClampHole(Drawing& drawing, const Panel& panel, const ClampHole& hole, c
 
 }  // namespace
 
-void addHoles(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {
-    if (layers.opening) {
-        for (const SolvedCutout& cutout : solved.cutouts) {
-            for (const Corner& corner : cutout.corners) {
-                if (!corner.drill) continue;
-                const double radius = corner.drill->diameter / 2;
-                drawing.marks.emplace_back(Circle{Ink::ReliefHole, corner.drill->centre, radius, cutout.id});
-                addCross(drawing, corner.drill->centre, radius + kCrossBeyond * layers.markScale, cutout.id);
-            }
+void addCross(Drawing& drawing, Point centre, double reach, const std::string& id) {
+    drawing.marks.emplace_back(Stroke{Ink::Centre, centre - Point{reach, 0}, centre + Point{reach, 0}, id});
+    drawing.marks.emplace_back(Stroke{Ink::Centre, centre - Point{0, reach}, centre + Point{0, reach}, id});
+}
+
+void addReliefHoles(Drawing& drawing, const Solved& solved, const PlanLayers& layers) {
+    for (const SolvedCutout& cutout : solved.cutouts) {
+        for (const Corner& corner : cutout.corners) {
+            if (!corner.drill) continue;
+            const double radius = corner.drill->diameter / 2;
+            drawing.marks.emplace_back(Circle{Ink::ReliefHole, corner.drill->centre, radius, cutout.id});
+            addCross(drawing, corner.drill->centre, radius + kCrossBeyond * layers.markScale, cutout.id);
         }
     }
+}
+
+void addClampHoles(Drawing& drawing, const Project& project, const PlanLayers& layers) {
     for (std::size_t i = 0; i < project.clampHoles.size(); ++i) {
         const ClampHole& hole = project.clampHoles[i];
         addClampHole(drawing, project.panel, hole, hole.id.empty() ? std::to_string(i + 1) : hole.id,

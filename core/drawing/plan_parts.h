@@ -34,6 +34,9 @@ struct Run {
 [[nodiscard]] std::vector<Point> kerfBand(const Panel& panel, const SolvedLine& line, const Kerf& kerf,
                                           double from, double to);
 
+/// Two centre lines that reach that far from a hole's centre.
+void addCross(Drawing& drawing, Point centre, double reach, const std::string& id);
+
 // The plan's layers, each adding its marks in painting order.
 void addKerfs(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addLines(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
@@ -42,7 +45,8 @@ void addEdgeMarks(Drawing& drawing, const Project& project, const Solved& solved
 void addReferenceEdge(Drawing& drawing, const Project& project, const Solved& solved,
                       const PlanLayers& layers);
 void addOpenings(Drawing& drawing, const Solved& solved);
-void addHoles(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
+void addReliefHoles(Drawing& drawing, const Solved& solved, const PlanLayers& layers);
+void addClampHoles(Drawing& drawing, const Project& project, const PlanLayers& layers);
 void addFences(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addWork(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);
 void addSizes(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers);

@@ -54,7 +54,7 @@ class SizesFrom {
         const double size = off(m_from, hole);
         const Point foot = hole.centre - size * leftOf(edgeHeading(m_from));
         m_sheet.drawing.marks.emplace_back(Dimension{m_sheet.lying.put(foot), m_sheet.lying.put(hole.centre), aside,
-                                                     drawnSize(size, m_sheet.project.units), name(), {}});
+                                                     drawnSetting(size, m_sheet.project.units), name(), {}});
     }
 
     StepSheet& m_sheet;
@@ -74,7 +74,7 @@ void addClampSizes(StepSheet& sheet) {
         const Point in = inside * sheet.scale * leftOf(run.along);
         sheet.drawing.marks.emplace_back(Dimension{sheet.lying.put(run.start + start * run.along + in),
                                                    sheet.lying.put(run.start + hole.at * run.along + in), 0,
-                                                   drawnSize(size, sheet.project.units), "clamp hole", {}});
+                                                   drawnSetting(size, sheet.project.units), "clamp hole", {}});
         inside += kClampSizeInside / 2;
     }
 }

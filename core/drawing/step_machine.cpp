@@ -54,7 +54,7 @@ class MachineSketch {
 
   private:
     [[nodiscard]] double s() const { return m_sheet.scale; }
-    [[nodiscard]] std::string size(double mm) const { return drawnSize(mm, m_sheet.project.units); }
+    [[nodiscard]] std::string size(double mm) const { return drawnSetting(mm, m_sheet.project.units); }
     void area(Ink ink, const std::vector<Point>& corners, const std::string& id) {
         m_sheet.drawing.marks.emplace_back(Area{ink, {polygonLoop(corners)}, id});
     }

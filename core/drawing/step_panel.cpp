@@ -237,7 +237,7 @@ class PanelSketch {
         const bool reads = upright ? off.y > 0 : off.x > 0;  // away from the panel
         const Point drop = upright ? Point{0.36 * kMeasureHeight * m_sheet.scale, 0} : Point{0, -0.36 * kMeasureHeight * m_sheet.scale};
         m_sheet.drawing.marks.emplace_back(Label{Ink::Text, m_sheet.lying.put(at + kMeasureAway * out) + drop,
-                                                 drawnSize(measuredAlong(m_sheet.project.panel, mark), m_sheet.project.units),
+                                                 drawnSetting(measuredAlong(m_sheet.project.panel, mark), m_sheet.project.units),
                                                  kMeasureHeight, reads ? Anchor::Left : Anchor::Right, upright ? 90.0 : 0.0,
                                                  "measure"});
     }

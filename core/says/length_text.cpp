@@ -111,6 +111,16 @@ std::string lengthWithUnit(double mm, Units units, int decimals, char decimalSig
     return lengthText(mm, units, decimals, decimalSign) + (units == Units::Inches ? "\"" : " mm");
 }
 
+std::string lengthAtSaw(double mm, Units units, char decimalSign) {
+    constexpr double kHundredthHalf = 0.005;
+    constexpr double k64th = kMillimetresPerInch / 64;
+    const bool isFraction = std::abs(mm - std::round(mm / k64th) * k64th) < kHundredthHalf;
+    if (units == Units::Millimetres || isFraction) {
+        return lengthText(mm, units, decimalsAtSaw(mm), decimalSign);
+    }
+    return lengthText(mm / kMillimetresPerInch, Units::Millimetres, 3, decimalSign);
+}
+
 int decimalsAtSaw(double mm) {
     constexpr double kHundredthHalf = 0.005;
     return std::abs(mm - std::round(mm * 10) / 10) < kHundredthHalf ? 1 : 2;

@@ -34,6 +34,10 @@ inline constexpr double kMillimetresPerInch = 25.4;
 /// The same with " mm" or the inch sign behind it.
 [[nodiscard]] std::string lengthWithUnit(double mm, Units units, int decimals = 1, char decimalSign = '.');
 
+/// A length as it is set at a saw or marked on an edge: millimetres to a tenth, or a hundredth where it lies on no
+/// tenth; inches as a fraction where a 64th is right to a hundredth of a millimetre, else to a thousandth: "5.476".
+[[nodiscard]] std::string lengthAtSaw(double mm, Units units, char decimalSign = '.');
+
 /// How many decimals a length needs for the saw: one where it lies on a tenth of a millimetre, else two.
 [[nodiscard]] int decimalsAtSaw(double mm);
 

@@ -13,6 +13,7 @@
 #include "core/says/fixture.h"
 #include "core/says/layout_line.h"
 #include "core/says/panel.h"
+#include "core/says/pattern_layer.h"
 #include "core/says/use.h"
 
 namespace kerfwall {
@@ -26,6 +27,9 @@ struct Printing {
     double margin = 10;
     double scaleX = 1;  ///< correction measured off the scale bars, 0.9 to 1.1
     double scaleY = 1;
+    Face face = Face::Layout;            ///< that the pattern is glued on; Back: mirrored. Not Both
+    bool hairline = false;               ///< narrow lines 0.13 mm wide, to saw to
+    std::vector<PatternLayer> leaveOut;  ///< of the pattern
     std::string unknown;
     bool operator==(const Printing&) const = default;
 };

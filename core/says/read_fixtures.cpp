@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/says/read_parts.h"
+#include "core/says/paper_name.h"
 #include "core/says/words.h"
 
 namespace kerfwall {
@@ -112,18 +113,19 @@ Printing readPrinting(const Json& value, const std::string& pointer, Reading& re
     ObjectReader fields(value, pointer, "the printing", reading);
     Printing printing;
     fields.text("paper", printing.paper);
-    if (std::ranges::find(kPaperNames, printing.paper) == kPaperNames.end()) {
-        std::string allowed;
-        for (const std::string_view name : kPaperNames) {
-            allowed += (allowed.empty() ? "" : ", ") + std::string(name);
-        }
+    if (!isPaperName(printing.paper)) {
         reading.refuse(fields.pointerOf("paper"),
-                       "is " + shown(Json(printing.paper)) + "; allowed is one of " + allowed + ".");
+                       "is " + shown(Json(printing.paper)) + "; allowed is one of " + paperNamesInWords() + ".");
     }
     fields.number("overlap", kLength, printing.overlap);
     fields.number("margin", kLength, printing.margin);
     fields.number("scale_x", kPrinterScale, printing.scaleX);
     fields.number("scale_y", kPrinterScale, printing.scaleY);
+    fields.word("face", kFaceWords, printing.face);
+    fields.flag("hairline", printing.hairline);
+    for (const auto& [layer, place] : fields.list("leave_out", "what the pattern leaves out", kMaxBytes)) {
+        printing.leaveOut.push_back(ObjectReader::wordOf(*layer, place, kPatternLayerWords, reading));
+    }
     printing.unknown = fields.unknown();
     return printing;
 }

@@ -48,8 +48,21 @@ inline constexpr Words<Holder, 6> kHeldWords{{{"bottom", Edge::Bottom},
                                               {"left", Edge::Left},
                                               {"clamps", HeldBy::Clamps},
                                               {"work", HeldBy::Work}}};
-inline constexpr std::array<std::string_view, 8> kPaperNames{"a4", "a3",     "a2",      "a1",
-                                                             "a0", "letter", "tabloid", "panel"};
+inline constexpr Words<PatternLayer, 13> kPatternLayerWords{{{"kerfs", PatternLayer::Kerfs},
+                                                             {"run-out", PatternLayer::RunOut},
+                                                             {"waste", PatternLayer::Waste},
+                                                             {"template", PatternLayer::Template},
+                                                             {"work", PatternLayer::Work},
+                                                             {"centres", PatternLayer::Centres},
+                                                             {"holes", PatternLayer::Holes},
+                                                             {"tangents", PatternLayer::Tangents},
+                                                             {"clamp-holes", PatternLayer::ClampHoles},
+                                                             {"fences", PatternLayer::Fences},
+                                                             {"reference", PatternLayer::Reference},
+                                                             {"edge-marks", PatternLayer::EdgeMarks},
+                                                             {"names", PatternLayer::Names}}};
+inline constexpr std::array<std::string_view, 11> kPaperNames{"a4",      "a3",     "a2",     "a1",     "a0",   "letter",
+                                                              "tabloid", "ansi-c", "ansi-d", "ansi-e", "panel"};
 
 /// The word that stands for `meaning`.
 /// Requires  one of `words` has it. (the first is given otherwise)

@@ -73,6 +73,9 @@ Json printingJson(const Printing& printing) {
     fields.number("margin", printing.margin, absent.margin);
     fields.number("scale_x", printing.scaleX, absent.scaleX);
     fields.number("scale_y", printing.scaleY, absent.scaleY);
+    fields.word("face", kFaceWords, printing.face, absent.face);
+    fields.value("hairline", printing.hairline, absent.hairline);
+    fields.list("leave_out", printing.leaveOut, [](PatternLayer layer) { return Json(wordFor(kPatternLayerWords, layer)); });
     return fields.object(printing.unknown);
 }
 

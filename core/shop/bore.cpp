@@ -71,7 +71,8 @@ WorkStep stepOf(const Project& project, const BoreRow& row) {
         step.bores.push_back({bore.centre, 2 * bore.radius});
         step.text += cornerText(bore.first, bore.second) + "centre " + placeText(project, bore.centre) + ".";
     }
-    step.cautions = taskCautions(Task::Bore);
+    const BoreTool tool = boreToolFor(benchOf(project), row.front().radius);
+    step.cautions = tool.pivotToFar && !tool.drill ? routerCautions() : taskCautions(Task::Bore);
     return step;
 }
 

@@ -24,10 +24,20 @@ bool isTableSaw(SawKind kind) {
     return kind == SawKind::RipFence || kind == SawKind::CrosscutSled || kind == SawKind::MitreGauge;
 }
 
+/// The saws at hand that work from the layout face.
+std::string seenSaws(const Project& project) {
+    const auto& saws = benchOf(project).saws;
+    const auto has = [&](SawKind kind) { return std::ranges::find(saws, kind, &Saw::kind) != saws.end(); };
+    const bool mitre = has(SawKind::SlidingMitre);
+    if (!has(SawKind::GuideRail)) {
+        return mitre ? "the sliding mitre saw" : "a hand-held saw on a rail";
+    }
+    return mitre ? "the saw on its rail or the sliding mitre saw" : "the saw on its rail";
+}
+
 Sentences tableSawCautions(const Project& project, SawKind kind) {
     Sentences said{
-        "Saw part-depth on the bench only where your rules allow it; where they do not, use the rail or the "
-        "mitre saw.",
+        "Saw part-depth on the bench only where your rules allow it; where they do not, use " + seenSaws(project) + ".",
         "Unplug the saw to set it.",
         "Use the saw guard as the machine allows, and put the riving knife back after part-depth work.",
         "Keep both hands clear of the face above the hidden blade.",
@@ -45,12 +55,17 @@ Sentences tableSawCautions(const Project& project, SawKind kind) {
 
 }  // namespace
 
-Sentences sawCautions(const Project& project, SawKind kind) {
+Sentences sawCautions(const Project& project, SawKind kind, bool plunges) {
     Sentences said = isTableSaw(kind)
                          ? tableSawCautions(project, kind)
                          : Sentences{"Clamp the panel.", "Unplug the saw to set it.", "Never cut freehand."};
     if (kind == SawKind::GuideRail) {
         said.front() = "Clamp the panel and the rail.";
+        if (plunges) {
+            said.insert(said.begin() + 1,
+                        "A blade let down into the panel can throw the saw back: set a stop behind the saw, its base flat on "
+                        "the rail, let it down while moving forwards and never draw it back.");
+        }
     }
     said.push_back("Wait for the blade to stop before you lift the panel or the saw.");
     said.push_back(kBody);
@@ -65,6 +80,15 @@ std::optional<int> stepWithSameCautions(const OrderOfWork& order, const WorkStep
     return isEarlier ? std::optional(first->number) : std::nullopt;
 }
 
+Sentences routerCautions() {
+    return {"Unplug the router to set it.",
+            "Clamp the work to the bench, or hold it with a push block on the table.",
+            "Feed against the cutter's turn.",
+            "The speed marked on the cutter wins.",
+            kBody,
+            kManual};
+}
+
 Sentences taskCautions(Task task) {
     switch (task) {
         case Task::Bore:
@@ -74,12 +98,7 @@ Sentences taskCautions(Task task) {
         case Task::Rough:
             return {"Clamp the work.", "Unplug the saw to change its blade.", kBody, kManual};
         case Task::Trim:
-            return {"Unplug the router to set it.",
-                    "Clamp the work to the bench, or hold it with a push block on the table.",
-                    "Feed against the cutter's turn.",
-                    "The speed marked on the cutter wins.",
-                    kBody,
-                    kManual};
+            return routerCautions();
         case Task::Kerf:
             return {"Clamp the panel.", "Never cut freehand.", "Wait for the blade to stop.", kBody, kManual};
         case Task::Fence:

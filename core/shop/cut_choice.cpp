@@ -18,11 +18,26 @@ using Index = std::size_t;
 
 constexpr long kSetupPrice = 1'000'000;  ///< more than all kerfs together that may be cut to marks
 constexpr Index kSearchSteps = 20'000;   ///< of the search, for each group of kerfs that hang together
-constexpr Index kMostSaws = 6;           ///< every choice of so many saws is tried
+constexpr Index kMostMachines = 6;           ///< every choice of so many machines is tried
+
+bool isTableSaw(SawKind kind) {
+    return kind == SawKind::RipFence || kind == SawKind::CrosscutSled || kind == SawKind::MitreGauge;
+}
+
+/// The machine a saw of the bench stands for: the first saw there that is the same one. Rip fence, sled and gauge are
+/// one table saw where kerf and blade are the same.
+Index machineOf(const Bench& bench, Index saw) {
+    const Saw& is = bench.saws[saw];
+    const auto same = std::ranges::find_if(bench.saws, [&](const Saw& other) {
+        return &other == &is || (isTableSaw(is.kind) && isTableSaw(other.kind) && other.kerf == is.kerf && other.blade == is.blade);
+    });
+    return static_cast<Index>(same - bench.saws.begin());
+}
 
 /// A set-up that could be made, with the kerfs it could cut.
 struct Setup {
     std::optional<Index> saw;
+    std::optional<Index> machine;
     bool toMarks = false;
     Setting setting;
     std::vector<Index> kerfs;  ///< in rising order
@@ -38,7 +53,7 @@ struct Worth {
 
 class Choice {
   public:
-    Choice(const Project& project, const std::vector<CutAsked>& cuts) {
+    Choice(const Project& project, const std::vector<CutAsked>& cuts) : m_bench(benchOf(project)) {
         std::map<std::string, Index> known;
         for (Index kerf = 0; kerf < cuts.size(); ++kerf) {
             m_ways.push_back(kerfWays(project, cuts[kerf]));
@@ -48,9 +63,9 @@ class Choice {
 
     ChosenCuts choose() {
         if (m_ways.empty()) return {};
-        const std::vector<Index> saws = sawsAtHand();
-        const Cover fewest = coverWith(everySaw(saws));
-        std::vector<Index> best = withFewestSaws(saws, fewest);
+        const std::vector<Index> machines = machinesAtHand();
+        const Cover fewest = coverWith(everyMachine(machines));
+        std::vector<Index> best = withFewestMachines(machines, fewest);
         better(best);
         ChosenCuts chosen;
         std::set<Index> used;
@@ -66,12 +81,15 @@ class Choice {
     }
 
   private:
-    using Saws = std::set<std::optional<Index>>;
+    using Machines = std::set<std::optional<Index>>;
 
     void add(std::map<std::string, Index>& known, Index kerf, Index w) {
         const KerfWay& way = m_ways[kerf][w];
         const auto [at, isNew] = known.try_emplace(way.setup, m_setups.size());
-        if (isNew) m_setups.push_back({way.saw, way.is.toMarks, way.is.setting, {}, {}});
+        if (isNew) {
+            const auto machine = way.saw ? std::optional(machineOf(m_bench, *way.saw)) : std::nullopt;
+            m_setups.push_back({way.saw, machine, way.is.toMarks, way.is.setting, {}, {}});
+        }
         Setup& setup = m_setups[at->second];
         if (setup.kerfs.empty() || setup.kerfs.back() != kerf) setup.kerfs.push_back(kerf);
         const auto [best, first] = setup.wayOf.try_emplace(kerf, w);
@@ -88,32 +106,35 @@ class Choice {
         return static_cast<int>((std::max(0L, bound - atMost) + kSetupPrice - 1) / kSetupPrice);
     }
 
-    [[nodiscard]] std::vector<Index> sawsAtHand() const {
-        std::set<Index> saws;
+    [[nodiscard]] std::vector<Index> machinesAtHand() const {
+        std::set<Index> machines;
         for (const Setup& setup : m_setups) {
-            if (setup.saw) saws.insert(*setup.saw);
+            if (setup.machine) machines.insert(*setup.machine);
         }
-        return {saws.begin(), saws.end()};
+        return {machines.begin(), machines.end()};
     }
 
-    static Saws everySaw(const std::vector<Index>& saws) {
-        Saws all(saws.begin(), saws.end());
+    static Machines everyMachine(const std::vector<Index>& machines) {
+        Machines all(machines.begin(), machines.end());
         all.insert(std::nullopt);
         return all;
     }
 
-    [[nodiscard]] bool areEnough(const Saws& saws) const {
-        return std::ranges::all_of(m_ways, [&](const auto& ways) {
-            return std::ranges::any_of(ways, [&](const KerfWay& way) { return saws.contains(way.saw); });
-        });
+    [[nodiscard]] bool areEnough(const Machines& machines) const {
+        std::vector<bool> isCut(m_ways.size(), false);
+        for (const Setup& setup : m_setups) {
+            if (!machines.contains(setup.machine)) continue;
+            for (const Index kerf : setup.kerfs) isCut[kerf] = true;
+        }
+        return std::ranges::find(isCut, false) == isCut.end();
     }
 
-    /// The cheapest set-ups at these saws. Requires  they are enough.
-    [[nodiscard]] Cover coverWith(const Saws& saws) const {
+    /// The cheapest set-ups at these machines. Requires  they are enough.
+    [[nodiscard]] Cover coverWith(const Machines& machines) const {
         std::vector<Index> known;
         std::vector<Offer> offers;
         for (Index i = 0; i < m_setups.size(); ++i) {
-            if (!saws.contains(m_setups[i].saw)) continue;
+            if (!machines.contains(m_setups[i].machine)) continue;
             known.push_back(i);
             offers.push_back({m_setups[i].kerfs, priceOf(m_setups[i])});
         }
@@ -122,38 +143,38 @@ class Choice {
         return cover;
     }
 
-    [[nodiscard]] Saws sawsOf(const std::vector<Index>& setups) const {
-        Saws saws;
-        for (const Index setup : setups) saws.insert(m_setups[setup].saw);
-        return saws;
+    [[nodiscard]] Machines machinesOf(const std::vector<Index>& setups) const {
+        Machines machines;
+        for (const Index setup : setups) machines.insert(m_setups[setup].machine);
+        return machines;
     }
 
-    /// Of all choices of saws that do with no dearer set-ups one of the smallest, the best liked of them.
-    [[nodiscard]] std::vector<Index> withFewestSaws(const std::vector<Index>& saws, const Cover& fewest) const {
+    /// Of all choices of machines that do with no dearer set-ups one of the smallest, the best liked of them.
+    [[nodiscard]] std::vector<Index> withFewestMachines(const std::vector<Index>& machines, const Cover& fewest) const {
         std::vector<Index> best = fewest.offers;
-        std::tuple<Index, Worth> least{sawsOf(best).size(), worthOf(best)};
-        const auto consider = [&](const Saws& with) {
+        std::tuple<Index, Worth> least{machinesOf(best).size(), worthOf(best)};
+        const auto consider = [&](const Machines& with) {
             if (!areEnough(with)) return;
             const Cover cover = coverWith(with);
             if (cover.price > fewest.price) return;
-            const std::tuple<Index, Worth> is{sawsOf(cover.offers).size(), worthOf(cover.offers)};
+            const std::tuple<Index, Worth> is{machinesOf(cover.offers).size(), worthOf(cover.offers)};
             if (is >= least) return;
             least = is;
             best = cover.offers;
         };
-        if (saws.size() <= kMostSaws) {
-            for (unsigned chosen = 1; chosen < (1u << saws.size()); ++chosen) {
+        if (machines.size() <= kMostMachines) {
+            for (unsigned chosen = 1; chosen < (1u << machines.size()); ++chosen) {
                 if (static_cast<Index>(std::popcount(chosen)) > std::get<0>(least)) continue;
-                Saws with{std::nullopt};
-                for (Index i = 0; i < saws.size(); ++i) {
-                    if ((chosen >> i & 1u) != 0) with.insert(saws[i]);
+                Machines with{std::nullopt};
+                for (Index i = 0; i < machines.size(); ++i) {
+                    if ((chosen >> i & 1u) != 0) with.insert(machines[i]);
                 }
                 consider(with);
             }
             return best;
         }
-        for (const Index without : saws) {
-            Saws with = sawsOf(best);
+        for (const Index without : machines) {
+            Machines with = machinesOf(best);
             if (with.erase(without) > 0) consider(with);
         }
         return best;
@@ -221,18 +242,18 @@ class Choice {
         }
     }
 
-    /// Set-ups at the same price, at saws in use, that could cut all that only this one cuts.
+    /// Set-ups at the same price, at machines in use, that could cut all that only this one cuts.
     [[nodiscard]] std::vector<Index> inPlaceOf(Index setup, const std::vector<Index>& setups) const {
         std::vector<Index> own;
         for (const Index kerf : m_setups[setup].kerfs) {
             if (setupFor(kerf, setups) == setup) own.push_back(kerf);
         }
-        const Saws saws = sawsOf(setups);
+        const Machines machines = machinesOf(setups);
         std::vector<Index> others;
         if (own.empty()) return others;
         for (Index other = 0; other < m_setups.size(); ++other) {
             const Setup& is = m_setups[other];
-            if (other == setup || is.toMarks != m_setups[setup].toMarks || !saws.contains(is.saw)) continue;
+            if (other == setup || is.toMarks != m_setups[setup].toMarks || !machines.contains(is.machine)) continue;
             if (std::ranges::includes(is.kerfs, own) && std::ranges::find(setups, other) == setups.end()) {
                 others.push_back(other);
             }
@@ -240,6 +261,7 @@ class Choice {
         return others;
     }
 
+    const Bench& m_bench;
     std::vector<std::vector<KerfWay>> m_ways;
     std::vector<Setup> m_setups;
 };

@@ -23,7 +23,7 @@ struct ChosenCuts {
 };
 
 /// Ways for all kerfs with the fewest set-ups; of such the one with the fewest kerfs cut to marks alone, then
-/// with the fewest saws, then the best liked (see kerfWays), then with the least travel of fences and stops.
+/// with the fewest machines (rip fence, sled and gauge of one kerf and blade are one table saw), then the best liked (see kerfWays), then with the least travel of fences and stops.
 /// The first three are proved as far as the search goes (40 kerfs and more, see DEVELOPERS.md); the rest is the
 /// best that changing one set-up at a time finds. Same input, same choice.
 [[nodiscard]] ChosenCuts chooseCuts(const Project& project, const std::vector<CutAsked>& cuts);

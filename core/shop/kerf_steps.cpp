@@ -23,8 +23,8 @@ Way chosenWay(const Project& project, const SolvedLine& line, const Kerf& kerf) 
     return kerf.way < ways.size() ? ways[kerf.way] : markedWay(kerf.saw);
 }
 
-/// Saws that stop no kerf first, through kerfs before stopped ones; at one saw from the nearest setting of
-/// fence or stop to the farthest, angle by angle.
+/// Saws that stop no kerf first, through kerfs before stopped ones; at one saw angle by angle and edge by edge on the
+/// fence (a set-up for several edges with the first of them), from the nearest setting to the farthest.
 void putInOrder(std::vector<PlannedKerf>& planned, const Project& project, const Solved& solved) {
     const std::size_t last = benchOf(project).saws.size();
     const auto isStopped = [&](const PlannedKerf& is) { return solved.lines[is.line].kerfs[is.kerf].stopped; };
@@ -32,11 +32,21 @@ void putInOrder(std::vector<PlannedKerf>& planned, const Project& project, const
     for (const PlannedKerf& is : planned) {
         if (isStopped(is)) stopping.insert(is.way.saw.value_or(last));
     }
+    const auto rank = [&](const PlannedKerf& is) {
+        const auto edges = trueEdges(project.panel);
+        return is.way.against ? std::ranges::find(edges, *is.way.against) - edges.begin() : 0;
+    };
+    std::map<std::string, std::ptrdiff_t> firstEdge;
+    for (const PlannedKerf& is : planned) {
+        const auto [known, isNew] = firstEdge.try_emplace(setupKey(is.way, solved.lines[is.line].id), rank(is));
+        known->second = std::min(known->second, rank(is));
+    }
     std::ranges::stable_sort(planned, {}, [&](const PlannedKerf& is) {
         const std::size_t saw = is.way.saw.value_or(last);
         const Setting& set = is.way.setting;
         return std::tuple(stopping.contains(saw), saw, isStopped(is), is.way.toMarks, set.angle.value_or(0), is.way.turn,
-                          is.way.stopSide, set.fence ? *set.fence : set.stop.value_or(0));
+                          firstEdge.at(setupKey(is.way, solved.lines[is.line].id)), is.way.stopSide,
+                          set.fence ? *set.fence : set.stop.value_or(0), rank(is));
     });
 }
 
@@ -97,7 +107,8 @@ WorkStep stepOf(const Project& project, const Solved& solved, const std::vector<
     }
     step.text = kerfText(project, solved, planned);
     step.cautions =
-        way.saw ? sawCautions(project, benchOf(project).saws[*way.saw].kind) : taskCautions(Task::Kerf);
+        way.saw ? sawCautions(project, benchOf(project).saws[*way.saw].kind, way.setting.plunge.has_value())
+                : taskCautions(Task::Kerf);
     return step;
 }
 

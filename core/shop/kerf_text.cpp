@@ -32,7 +32,8 @@ std::string stopText(const Told& told) {
     }
     return " Set the stop on the " + sideWord(*way.stopSide) + " of the blade, " +
            sizeText(told.project, *way.setting.stop) +
-           " from its face to the nearer face of the blade, and hold the "
+           (way.turn ? ", measured along the fence, from its face" : " from its face") +
+           " to the nearer face of the blade, and hold the "
            "panel's " +
            edgeWord(*way.stopEdge) + " edge to it.";
 }

@@ -34,7 +34,7 @@ std::vector<LineId> nearestWalls(const SolvedCutout& cutout) {
 }
 
 std::string moveRemedy(const Project& project, double width, double needed) {
-    return "A bit of " + atMostWords(project, width) + " or less fits; or move a line by " +
+    return "A bit of less than " + atMostWords(project, width) + " fits; or move a line by " +
            atLeastWords(project, needed - width) + " or more.";
 }
 

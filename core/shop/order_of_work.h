@@ -50,6 +50,16 @@ struct Setting {
     bool operator==(const Setting&) const = default;
 };
 
+/// How a kerf comes up to a bore it must touch: its last cut is the step's setting, its first one
+/// has fence or stop here, with so many layers of tape between it and the panel. mm.
+struct FirstCut {
+    double at = 0;         ///< fence or stop, from its face to the blade's nearer face
+    int layers = 0;        ///< in place at the first cut; then one is added, or peeled, a cut
+    int mostLayers = 0;    ///< how many there are in all
+    double thickness = 0;  ///< of one layer
+    bool operator==(const FirstCut&) const = default;
+};
+
 /// One step of the order of work.
 struct WorkStep {
     int number = 0;  ///< from 1
@@ -62,6 +72,7 @@ struct WorkStep {
     std::vector<std::size_t> clampHoles;   ///< drilled in this step: indices into the project's
     std::optional<std::size_t> fence;      ///< fixed (grooved for: setting.depth) in this step: index into the project's
     Setting setting;
+    std::optional<FirstCut> firstCut;  ///< kerf steps: where a kerf must touch a bore
     bool faceUp = true;            ///< the layout face's
     std::optional<Edge> against;   ///< edge on the fence
     std::optional<Edge> stopEdge;  ///< edge at the stop

@@ -27,8 +27,10 @@ bool isPushedAlong(const Saw& saw, const KerfAsked& kerf) {
 double panelUnderRail(const Panel& panel, const KerfAsked& kerf) {
     const Point kept = -1.0 * kerf.waste;
     double least = HUGE_VAL;
+    const double from = kerf.stopped ? kerf.plunge.surfaceFrom : 0;
+    const double to = kerf.stopped ? kerf.plunge.surfaceTo : distance(kerf.from, kerf.to);
     for (const double share : {0.1, 0.5, 0.9}) {
-        const Point place = kerf.from + share * (kerf.to - kerf.from);
+        const Point place = kerf.from + (from + share * (to - from)) * unit(kerf.to - kerf.from);
         for (const Edge edge : kEdges) {
             const double towards = -dot(leftOf(edgeHeading(edge)), kept);
             if (towards > 0) {

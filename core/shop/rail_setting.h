@@ -9,8 +9,8 @@ namespace kerfwall {
 /// so the saw is pushed the way that has the waste across from the rail. `saw` is not set.
 [[nodiscard]] Way railWay(const Panel& panel, const Saw& saw, const KerfAsked& kerf);
 
-/// How much panel lies under the rail on the kept side where there is least of it, mm: square to the line at its
-/// middle and at a tenth of its length from both ends. Less than the rail is wide, it needs support.
+/// How much panel lies under the rail on the kept side where there is least of it, mm: square to the line in the
+/// middle of the stretch that is cut and a tenth of it from both its ends. Less than the rail is wide, it needs support.
 [[nodiscard]] double panelUnderRail(const Panel& panel, const KerfAsked& kerf);
 
 /// Whether the saw on its rail is pushed in the line's direction (else against it).

@@ -28,9 +28,9 @@ std::string shimText(const Project& project, const WorkStep& step, const Shims& 
     const std::string what = step.setting.fence ? "the fence" : "the stop";
     const std::string count = std::to_string(Tape{}.layers);
     std::vector<std::string> walls;
-    for (const double wall : shims.walls) walls.push_back(lengthWords(project, wall));
-    const std::string layers = count + " layers of tape, " + lengthWords(project, Tape{}.thickness) + " each,";
-    return (shims.adding ? "set " + what + " " + lengthWords(project, shims.start) + " for the first cut and add up to " +
+    for (const double wall : shims.walls) walls.push_back(sizeText(project, wall));
+    const std::string layers = count + " layers of tape, " + sizeText(project, Tape{}.thickness) + " each,";
+    return (shims.adding ? "set " + what + " " + sizeText(project, shims.start) + " for the first cut and add up to " +
                                layers + " between it and the panel, one a cut"
                          : "put " + layers + " between " + what + " and the panel for the first cut and peel one a cut") +
            "; the wall then stands at " + listText(walls);
@@ -42,11 +42,11 @@ std::string disagreeText(const Project& project, const std::vector<BoreReach>& b
     if (!known) return bores.size() > 1 ? " Where the two rounds disagree, go to the outer one and fair the other by hand." : "";
     const BoreReach& outer = outermost(bores);
     std::string text = " As measured, the round at " + cornerName(outer) + " lies " +
-                       lengthWords(project, std::abs(outer.past)) + (outer.past < 0 ? " short of" : " past") + " the line: go to it";
+                       sizeText(project, std::abs(outer.past)) + (outer.past < 0 ? " short of" : " past") + " the line: go to it";
     for (const BoreReach& bore : bores) {
         const double behind = outer.past - bore.past;
         if (&bore != &outer && behind > kSameHeading) {
-            text += ", and fair the one at " + cornerName(bore) + " by " + lengthWords(project, behind) + " by hand";
+            text += ", and fair the one at " + cornerName(bore) + " by " + sizeText(project, behind) + " by hand";
         }
     }
     return text + ".";
@@ -57,8 +57,8 @@ std::string approachText(const Project& project, const Solved& solved, const Wor
     const auto shims = shimsFor(project, solved, step, kerf);
     std::string text = " " + step.lines[kerf] + " must touch " + namesOf(bores) + " and never go past: ";
     text += shims ? shimText(project, step, *shims)
-                  : "cut " + lengthWords(project, Tape{}.layers * Tape{}.thickness) +
-                        " off the line on the waste side first and move over " + lengthWords(project, Tape{}.thickness) + " a cut";
+                  : "cut " + sizeText(project, Tape{}.layers * Tape{}.thickness) +
+                        " off the line on the waste side first and move over " + sizeText(project, Tape{}.thickness) + " a cut";
     return text + ". Stop when it touches." + disagreeText(project, bores);
 }
 
@@ -98,7 +98,11 @@ void tellApproach(std::vector<WorkStep>& kerfs, const Project& project, const So
         if (step.task != Task::Kerf || !isCut) continue;
         for (std::size_t i = 0; i < step.lines.size(); ++i) {
             const auto bores = boresAt(project, solved, step.lines[i], step.sides.at(i));
-            if (!bores.empty()) step.text += approachText(project, solved, step, i, bores);
+            if (bores.empty()) continue;
+            step.text += approachText(project, solved, step, i, bores);
+            if (const auto shims = shimsFor(project, solved, step, i)) {
+                step.firstCut = FirstCut{shims->start, shims->layers, Tape{}.layers, Tape{}.thickness};
+            }
         }
     }
 }

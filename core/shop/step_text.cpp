@@ -21,7 +21,9 @@ std::string cornerWord(Edge one, Edge other) {
     return edgeWord(oneIsLevel ? one : other) + "-" + edgeWord(oneIsLevel ? other : one) + " corner";
 }
 
-std::string sizeText(const Project& project, double mm) { return lengthWithUnit(mm, project.units, decimalsAtSaw(mm)); }
+std::string sizeText(const Project& project, double mm) {
+    return lengthAtSaw(mm, project.units) + (project.units == Units::Inches ? "\"" : " mm");
+}
 
 std::string degreesText(double degrees) {
     const double hundredths = std::round(degrees * 100) / 100;

@@ -16,7 +16,7 @@ namespace kerfwall {
 [[nodiscard]] std::string sideWord(Side side);
 /// The corner where two neighbouring edges meet: "bottom-left corner". Requires  they are neighbours.
 [[nodiscard]] std::string cornerWord(Edge one, Edge other);
-/// A length with its unit, to a tenth of a millimetre or a 64th of an inch.
+/// A length with its unit as it is set at a saw, see lengthAtSaw.
 [[nodiscard]] std::string sizeText(const Project& project, double mm);
 /// "3°", "33.69°": to a hundredth, without trailing zeros.
 [[nodiscard]] std::string degreesText(double degrees);

@@ -181,6 +181,51 @@ TEST_F(Command, AFullDiskGivesThree) {
     EXPECT_EQ(m_bench.run({QStringLiteral("--help")}, QStringLiteral("/dev/full")).status, 3);
 }
 
+/// One sentence with the folder's name, 3, and each paper as it was.
+static void expectNothingWritten(const Workbench& bench, const Answer& done) {
+    EXPECT_EQ(done.status, 3);
+    EXPECT_EQ(done.out.toStdString(), "");
+    EXPECT_TRUE(isOneLine(done.err)) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("papers")) << done.err.constData();
+    EXPECT_TRUE(done.err.contains("could not be written")) << done.err.constData();
+    for (const QString& paper : kPapers) EXPECT_EQ(bench.read(QStringLiteral("papers/") + paper), QByteArray("as it was"));
+    EXPECT_EQ(QDir(bench.path(QStringLiteral("papers"))).entryList(QDir::AllEntries | QDir::NoDotAndDotDot | QDir::Hidden).size(),
+              kPapers.size());
+}
+
+static void layOldPapers(const Workbench& bench) {
+    ASSERT_TRUE(QDir(bench.path(QString())).mkpath(QStringLiteral("papers")));
+    for (const QString& paper : kPapers) bench.write(QStringLiteral("papers/") + paper, "as it was");
+}
+
+// The disk fills up while a paper is written: its size is limited to less than the smallest, and to less than a later one.
+TEST_F(Command, PublishOnADiskThatFillsUpGivesThreeAndLeavesAllThatWasThere) {
+    layOldPapers(m_bench);
+    for (const quint64 bytes : {quint64{0}, quint64{1000}, quint64{16000}}) {
+        SCOPED_TRACE(bytes);
+        expectNothingWritten(m_bench, m_bench.runOnFullDisk({QStringLiteral("publish"), kSound, QStringLiteral("--to"), QStringLiteral("papers")}, bytes));
+    }
+}
+
+TEST_F(Command, PublishIntoAReadOnlyFolderGivesThreeAndLeavesAllThatWasThere) {
+    layOldPapers(m_bench);
+    const QString papers = m_bench.path(QStringLiteral("papers"));
+    ASSERT_TRUE(QFile::setPermissions(papers, QFile::ReadOwner | QFile::ExeOwner));
+    const Answer done = m_bench.runWithoutRights({QStringLiteral("publish"), kSound, QStringLiteral("--to"), QStringLiteral("papers")});
+    QFile::setPermissions(papers, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+    expectNothingWritten(m_bench, done);
+}
+
+TEST_F(Command, PublishIntoANewFolderOfAReadOnlyOneGivesThree) {
+    ASSERT_TRUE(QDir(m_bench.path(QString())).mkpath(QStringLiteral("locked")));
+    ASSERT_TRUE(QFile::setPermissions(m_bench.path(QStringLiteral("locked")), QFile::ReadOwner | QFile::ExeOwner));
+    const Answer done = m_bench.runWithoutRights({QStringLiteral("publish"), kSound, QStringLiteral("--to"), QStringLiteral("locked/papers")});
+    QFile::setPermissions(m_bench.path(QStringLiteral("locked")), QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+    EXPECT_EQ(done.status, 3);
+    EXPECT_TRUE(isOneLine(done.err)) << done.err.constData();
+    EXPECT_FALSE(m_bench.has(QStringLiteral("locked/papers")));
+}
+
 TEST_F(Command, HelpAndVersionAnswerEverywhere) {
     for (const char* command : {"", "check", "report", "publish", "sound.kerfwall"}) {
         QStringList arguments;

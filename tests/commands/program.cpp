@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/commands/program.h"
 
+#include <linux/capability.h>
+#include <sys/prctl.h>
+#include <sys/resource.h>
+
 #include <QFile>
 #include <QFileInfo>
 #include <QProcess>
+#include <csignal>
 #include <nlohmann/json.hpp>
 
 namespace kerfwall {
@@ -22,8 +27,24 @@ QProcessEnvironment withoutDisplay() {
 
 }  // namespace
 
-Answer Workbench::run(const QStringList& arguments, const QString& outFile) const {
+Answer Workbench::run(const QStringList& arguments, const QString& outFile) const { return runAs(arguments, outFile, {}); }
+
+Answer Workbench::runOnFullDisk(const QStringList& arguments, quint64 bytes) const {
+    return runAs(arguments, {}, [bytes] {
+        const rlimit limit{bytes, bytes};
+        setrlimit(RLIMIT_FSIZE, &limit);
+        std::signal(SIGXFSZ, SIG_IGN);  // the write fails instead
+    });
+}
+
+Answer Workbench::runWithoutRights(const QStringList& arguments) const {
+    // Nothing to drop, and no harm, where the test runs as a common user.
+    return runAs(arguments, {}, [] { prctl(PR_CAPBSET_DROP, CAP_DAC_OVERRIDE, 0, 0, 0); });
+}
+
+Answer Workbench::runAs(const QStringList& arguments, const QString& outFile, const std::function<void()>& before) const {
     QProcess process;
+    if (before) process.setChildProcessModifier(before);
     process.setWorkingDirectory(m_dir.path());
     process.setProcessEnvironment(withoutDisplay());
     if (!outFile.isEmpty()) {

@@ -5,6 +5,7 @@
 #include <QString>
 #include <QStringList>
 #include <QTemporaryDir>
+#include <functional>
 #include <string_view>
 
 namespace kerfwall {
@@ -21,6 +22,10 @@ class Workbench {
   public:
     /// Standard output goes to `outFile` where one is named.
     [[nodiscard]] Answer run(const QStringList& arguments, const QString& outFile = {}) const;
+    /// The same where no file can grow past `bytes`, as on a disk that fills up.
+    [[nodiscard]] Answer runOnFullDisk(const QStringList& arguments, quint64 bytes) const;
+    /// The same where permissions hold, even for the system's administrator.
+    [[nodiscard]] Answer runWithoutRights(const QStringList& arguments) const;
 
     void write(const QString& name, std::string_view bytes) const;
     [[nodiscard]] QByteArray read(const QString& name) const;
@@ -28,6 +33,8 @@ class Workbench {
     [[nodiscard]] QString path(const QString& name) const { return m_dir.filePath(name); }
 
   private:
+    [[nodiscard]] Answer runAs(const QStringList& arguments, const QString& outFile, const std::function<void()>& before) const;
+
     QTemporaryDir m_dir;
 };
 

@@ -160,5 +160,14 @@ TEST(LengthText, ALengthOffTheTenthsKeepsItsHundredths) {
     EXPECT_EQ(decimalsAtSaw(0.1 + 0.2), 1);
 }
 
+// Expected from: 1 in = 25.4 mm exactly. 120 mm is 4.7244 in, 0.14 mm off 4 23/32; 119.0625 is 4 11/16 to the last digit.
+TEST(LengthText, AtTheSawAFractionIsSaidOnlyWhereItIsRight) {
+    EXPECT_EQ(lengthAtSaw(120, Units::Inches), "4.724");
+    EXPECT_EQ(lengthAtSaw(119.0625, Units::Inches), "4 11/16");
+    EXPECT_EQ(lengthAtSaw(120.6, Units::Inches, ','), "4,748");
+    EXPECT_EQ(lengthAtSaw(120, Units::Millimetres), "120.0");
+    EXPECT_EQ(lengthAtSaw(120.45, Units::Millimetres), "120.45");
+}
+
 }  // namespace
 }  // namespace kerfwall

@@ -43,7 +43,7 @@ TEST(ProjectText, AbsentFieldsTakeTheirDefaults) {
     EXPECT_FALSE(project.use.byBush || project.use.bit || project.use.bearing || project.use.inKerfs);
     EXPECT_EQ(project.use.bushLength, 5);
     EXPECT_EQ(project.use.router, Router::Hand);
-    EXPECT_EQ(project.printing, (Printing{"a4", 10, 10, 1, 1, ""}));
+    EXPECT_EQ(project.printing, (Printing{"a4", 10, 10, 1, 1, Face::Layout, false, {}, ""}));
     EXPECT_EQ(project.plan.prefer, Prefer::OneReference);
 }
 

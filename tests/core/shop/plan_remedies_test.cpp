@@ -75,6 +75,7 @@ TEST(PlanRemedies, NarrowKerfsAreSawnWithAWiderSaw) {  // Expected from: C and D
     Project project = windowProject();
     project.bench = stockBench();
     project.bench->saws.at(1).kerf = 1.8;
+    project.lines[2].saw = project.lines[3].saw = "sled";
     const auto all = mended(project, "rough-room");
     EXPECT_TRUE(std::ranges::any_of(all, [](const Remedy& is) { return is.words.starts_with("Saw "); })) << wordsOf(all);
 }

@@ -41,6 +41,7 @@ TEST(RoughFindings, AKerfUnderTwoMillimetresLeavesLittleRoom) {
 TEST(RoughFindings, NameTheLinesWithTheNarrowKerfAndASawWithRoom) {
     Project project = windowWith(3.2, 12.7, 8);
     project.bench->saws.at(1).kerf = 1.8;
+    project.lines[2].saw = project.lines[3].saw = "sled";
     const auto found = minded(project, "rough-room");
     ASSERT_EQ(found.size(), 1u);
     EXPECT_EQ(std::set<LineId>(found[0].lines.begin(), found[0].lines.end()), (std::set<LineId>{"C", "D"}));

@@ -210,8 +210,7 @@ TEST(SamplesPlan, RoundWindow) {
 }
 
 // Expected from: pencil. Waste above A and J, below B; right of C, E and G, left of D, F and H (681.8, further
-// than the sled's stop comes). S asks for the gauge, so the gauge takes the square lines too: as many set-ups,
-// one saw fewer. S lies on x + y = 870 and meets the bottom edge's line 870 from the left end,
+// than the sled's stop comes, so the gauge takes it). S lies on x + y = 870 and meets the bottom edge's line 870 from the left end,
 // waste towards it, less 3.2 / cos 45 = 4.5255: 865.4745; it leaves the panel at the top at x = 370, 330 from
 // the right; going up it leans to the left, face down to the right: the gauge turns anticlockwise. The corner
 // of H and J: a circle of 44, 22 - 8 = 14 to its near side, centre (663, 172). The slot is 10 wide: the bit
@@ -221,11 +220,11 @@ TEST(SamplesPlan, MindThese) {
     expectFence(sample, "A", 120, 380);
     expectFence(sample, "B", 216.8, 280);
     expectFence(sample, "J", 150, 350);
-    expectStop(sample, "C", "gauge", 100, 600);
-    expectStop(sample, "D", "gauge", 236.8, 460);
-    expectStop(sample, "E", "gauge", 300, 400);
-    expectStop(sample, "F", "gauge", 306.8, 390);
-    expectStop(sample, "G", "gauge", 560, 140);
+    expectStop(sample, "C", "sled", 100, 600);
+    expectStop(sample, "D", "sled", 236.8, 460);
+    expectStop(sample, "E", "sled", 300, 400);
+    expectStop(sample, "F", "sled", 306.8, 390);
+    expectStop(sample, "G", "sled", 560, 140);
     expectStop(sample, "H", "gauge", 681.8, 15);
     expectStop(sample, "S", "gauge", 865.4745, 330);
     expectTurn(sample, "S", 45, Side::Left);

@@ -73,7 +73,7 @@ TEST(NarrowFindings, ABitThatDoesNotFitStopsAndNothingElseIsSaidOfTheCutout) {
     EXPECT_EQ(all[0].value, 10);
     EXPECT_EQ(all[0].limit, 12.7);
     EXPECT_EQ(all[0].lines, (std::vector<LineId>{"C", "D"}));
-    EXPECT_NE(all[0].text.find("A bit of 10.0 mm or less fits; or move a line by 2.7 mm or more."),
+    EXPECT_NE(all[0].text.find("A bit of less than 10.0 mm fits; or move a line by 2.7 mm or more."),
               std::string::npos)
         << all[0].text;
 }
@@ -105,7 +105,7 @@ TEST(NarrowFindings, ANeckTheBitCannotPassStops) {
     EXPECT_EQ(finding.severity, Severity::Stop);
     EXPECT_NEAR(*finding.value, 9, 1e-12);
     EXPECT_EQ(finding.lines, (std::vector<LineId>{"N", "M"}));
-    EXPECT_NE(finding.text.find("A bit of 9.0 mm or less fits; or move a line by 3.7 mm or more."),
+    EXPECT_NE(finding.text.find("A bit of less than 9.0 mm fits; or move a line by 3.7 mm or more."),
               std::string::npos)
         << finding.text;
 }

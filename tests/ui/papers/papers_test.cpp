@@ -20,13 +20,14 @@
 #include "core/shop/order_of_work.h"
 #include "tests/core/geometry/projects.h"
 #include "tests/ui/papers/read_paper.h"
+#include "ui/paper_pattern.h"
 #include "ui/paper_step.h"
 
 namespace kerfwall {
 namespace {
 
 constexpr double kWithin = 0.005;  // mm: 5 µm
-const QStringList kNames{QStringLiteral("label.pdf"),   QStringLiteral("pattern.pdf"),
+const QStringList kNames{QStringLiteral("edge-marks.pdf"), QStringLiteral("label.pdf"),   QStringLiteral("pattern.pdf"),
                          QStringLiteral("pattern.svg"), QStringLiteral("picture.png"),
                          QStringLiteral("report.json"), QStringLiteral("setup-sheet.pdf")};
 
@@ -82,7 +83,7 @@ std::vector<PageStroke> levelStrokes(const QString& pdf, double length) {
     return found;
 }
 
-TEST_F(Published, WritesTheSixPapersAndNothingElse) {
+TEST_F(Published, WritesTheSevenPapersAndNothingElse) {
     ASSERT_TRUE(publish(sampleProject(QStringLiteral("crate_end.kerfwall"))));
     EXPECT_EQ(QDir(m_dir.path()).entryList(QDir::Files, QDir::Name), kNames);
 }
@@ -99,8 +100,8 @@ TEST_F(Published, PrintsA300MmLine300MmLong) {
     }
 }
 
-// Expected from: pencil. On A4, two sheets of 190 that share 10 cover 370: 35 to spare on either side of
-// 300. The line begins 10 + 35 = 45 from the first sheet's edge; on the second, 180 further left.
+// Expected from: pencil. On A4, two sheets of 190 that share 10 cover 300. The grid starts at the panel's corner: the line
+// begins 10 from the first sheet's edge; on the second, 180 further left.
 TEST_F(Published, JoinsTilesWithin5Micrometres) {
     ASSERT_TRUE(publish(oneLine()));
     const auto lines = levelStrokes(path(QStringLiteral("pattern.pdf")), 300);
@@ -110,7 +111,7 @@ TEST_F(Published, JoinsTilesWithin5Micrometres) {
     ASSERT_FALSE(first.empty());
     ASSERT_EQ(first.size(), second.size());
     for (std::size_t i = 0; i < first.size(); ++i) {
-        EXPECT_NEAR(std::min(first[i].from.x, first[i].to.x), 45, kWithin);
+        EXPECT_NEAR(std::min(first[i].from.x, first[i].to.x), 10, kWithin);
         EXPECT_NEAR(first[i].from.x - second[i].from.x, 180, kWithin);
         EXPECT_NEAR(first[i].from.y, second[i].from.y, kWithin);
     }
@@ -162,7 +163,8 @@ TEST_F(Published, MakesPagesExactlyAsLargeAsThePaper) {
 TEST_F(Published, WritesSoundPdfsThatAskForNoScalingAndCarryNoDate) {
     ASSERT_TRUE(publish(sampleProject(QStringLiteral("bench_leg.kerfwall"))));
     for (const QString& name :
-         {QStringLiteral("pattern.pdf"), QStringLiteral("setup-sheet.pdf"), QStringLiteral("label.pdf")}) {
+         {QStringLiteral("pattern.pdf"), QStringLiteral("edge-marks.pdf"), QStringLiteral("setup-sheet.pdf"),
+          QStringLiteral("label.pdf")}) {
         (void)outputOf(QStringLiteral("qpdf"), {QStringLiteral("--check"), path(name)});
         EXPECT_TRUE(bytes(name).contains("/PrintScaling /None")) << name.toStdString();
         EXPECT_FALSE(bytes(name).contains("Date")) << name.toStdString();
@@ -386,6 +388,85 @@ TEST_F(Published, DrawsThePicture) {
     const QImage picture(path(QStringLiteral("picture.png")));
     EXPECT_EQ(picture.width(), 1600);
     EXPECT_GT(picture.height(), 600);
+}
+
+// Expected from: pencil. 600 x 400 on A4 takes 8 sheets; stopped after the third, nothing stands in the folder.
+TEST_F(Published, TellsOfEachSheetAndWritesNothingWhereItIsStopped) {
+    Project project = oneLine();
+    project.panel.width = 600;
+    project.panel.height = 400;
+    const Solved solved = solve(project);
+    std::vector<std::size_t> told;
+    const auto stopped = publishPapers(project, solved, {}, plan(project, solved), path(QStringLiteral("new")),
+                                       *paperOf("a4", project.panel), [&](std::size_t sheet, std::size_t all) {
+                                           EXPECT_EQ(all, 8U);
+                                           told.push_back(sheet);
+                                           return sheet < 3;
+                                       });
+    ASSERT_FALSE(stopped);
+    EXPECT_TRUE(stopped.error().contains(QStringLiteral("nothing was written")));
+    EXPECT_EQ(told, (std::vector<std::size_t>{1, 2, 3}));
+    EXPECT_FALSE(QDir(path(QStringLiteral("new"))).exists());
+}
+
+// Expected from: ISO 32000-1: a font that is embedded has a font file in its descriptor.
+TEST_F(Published, TextIsTextAndItsFontsAreEmbedded) {
+    ASSERT_TRUE(publish(sampleProject(QStringLiteral("crate_end.kerfwall"))));
+    for (const QString& name : {QStringLiteral("pattern.pdf"), QStringLiteral("edge-marks.pdf")}) {
+        const QByteArray plain = outputOf(QStringLiteral("qpdf"), {QStringLiteral("--qdf"), QStringLiteral("--object-streams=disable"),
+                                                                   path(name), QStringLiteral("-")});
+        const auto fonts = plain.count("/Type /FontDescriptor");
+        EXPECT_GT(fonts, 0) << name.toStdString();
+        EXPECT_EQ(plain.count("/FontFile"), fonts) << name.toStdString();
+    }
+    EXPECT_TRUE(textOf(path(QStringLiteral("pattern.pdf"))).contains(QStringLiteral("reference edge")));
+    EXPECT_TRUE(textOf(path(QStringLiteral("edge-marks.pdf"))).contains(QStringLiteral("Top edge, from the right corner to the left")));
+}
+
+// Expected from: pencil. The line 100 above the bottom of 180 meets the right edge 100 from its start corner and the left edge
+// 80 from it; both strips fit into one piece, which begins 10 from the paper's edge. The panel is 12 thick.
+TEST_F(Published, StripsCarryTheMarksWithin5Micrometres) {
+    ASSERT_TRUE(publish(oneLine()));
+    std::vector<double> places;
+    for (const PageStroke& stroke : strokesOf(path(QStringLiteral("edge-marks.pdf")))) {
+        const bool upright = std::abs(stroke.from.x - stroke.to.x) < 1e-6;
+        if (upright && std::abs(lengthOf(stroke) - 12) < kWithin) places.push_back(stroke.from.x);
+    }
+    std::ranges::sort(places);
+    const auto near = [&](double at) {
+        return std::ranges::any_of(places, [at](double place) { return std::abs(place - at) < kWithin; });
+    };
+    EXPECT_TRUE(near(90));
+    EXPECT_TRUE(near(110));
+    EXPECT_EQ(places.size(), 4U) << "on the edge and over the flap, for two edges";
+}
+
+// Expected from: the trade's 0.13 mm hairline; ISO 128's narrow 0.35 without it.
+TEST_F(Published, DrawsHairlinesWhereTheyAreAskedFor) {
+    Project project = oneLine();
+    for (const bool hairline : {false, true}) {
+        project.printing.hairline = hairline;
+        ASSERT_TRUE(publish(project, QStringLiteral("panel")));
+        for (const PageStroke& line : levelStrokes(path(QStringLiteral("pattern.pdf")), 300)) {
+            if (std::abs(line.from.y - 80) > kWithin) continue;
+            EXPECT_NEAR(line.width, hairline ? 0.13 : 0.35, 1e-3);
+        }
+    }
+}
+
+// Expected from: pencil. Sheets of 190 x 277 leave 160 and 247 beside the bars' texts: bars of 150 and 200, whose diagonal is
+// 250, three times, four times and five times fifty; in inches 6 and 8 of 25.4, so 10.
+TEST(PatternBars, AreAsLongAsFitWithTheirDiagonal) {
+    const Panel panel = oneLine().panel;
+    const Sheets sheets = sheetsFor(panel, {}, *paperOf("a4", panel));
+    const ScaleBars bars = scaleBarsOf(sheets, {}, Units::Millimetres);
+    EXPECT_EQ(bars.level, 150);
+    EXPECT_EQ(bars.upright, 200);
+    EXPECT_NEAR(bars.diagonal, 250, 1e-9);
+    const ScaleBars inches = scaleBarsOf(sheets, {}, Units::Inches);
+    EXPECT_NEAR(inches.level, 6 * 25.4, 1e-9);
+    EXPECT_NEAR(inches.upright, 8 * 25.4, 1e-9);
+    EXPECT_NEAR(inches.diagonal, 254, 1e-9);
 }
 
 TEST_F(Published, SaysWhyWhereTheFolderCannotBeMadeAndWritesNothing) {

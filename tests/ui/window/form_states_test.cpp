@@ -7,6 +7,7 @@
 
 #include "tests/ui/window/states_on_sheet.h"
 #include "ui/job_card.h"
+#include "ui/print_form.h"
 #include "ui/shelf.h"
 
 namespace kerfwall {
@@ -142,6 +143,35 @@ public:
         choose("recordWhat", 2);
         type("recordSize", "145.6");
     }
+    void printForm() {
+        layWindow();
+        key(Qt::Key_P, Qt::ControlModifier);
+    }
+    void printOnItsSide() {
+        m_window.findChild<PrintForm*>()->askForPrinters([] { return QStringList{QStringLiteral("A printer with a long name in the office upstairs")}; });
+        printForm();
+        choose("printPrinter", 0);
+        choose("printLie", 2);
+    }
+    void printIsCorrected() {
+        printForm();
+        type("levelNominal", "100");
+        type("levelMeasured", "99.2");
+        type("uprightNominal", "100");
+        type("uprightMeasured", "93.75");
+    }
+    void aReadingIsRefused() {
+        printForm();
+        type("levelMeasured", "120");
+    }
+    void noPrinter() {
+        printForm();
+        press("printNow");
+    }
+    void printOnASheetAsLarge() {
+        printForm();
+        choose("printPaper", 7);
+    }
     void lifeSize() {
         layWindow();
         key(Qt::Key_F3);
@@ -184,6 +214,12 @@ constexpr State kStates[] = {
     {"workpiece_form", &StatesOfForms::workpiece},
     {"workpiece_is_refused", &StatesOfForms::workpieceIsRefused},
     {"record_is_answered", &StatesOfForms::recordIsAnswered},
+    {"print_form", &StatesOfForms::printForm},
+    {"print_on_its_side", &StatesOfForms::printOnItsSide},
+    {"print_is_corrected", &StatesOfForms::printIsCorrected},
+    {"print_reading_is_refused", &StatesOfForms::aReadingIsRefused},
+    {"print_no_printer", &StatesOfForms::noPrinter},
+    {"print_on_a_sheet_as_large", &StatesOfForms::printOnASheetAsLarge},
     {"life_size_form", &StatesOfForms::lifeSize},
     {"keys_are_told", &StatesOfForms::keysAreTold},
     {"menu_file", &StatesOfForms::fileMenu},
