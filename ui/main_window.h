@@ -127,6 +127,7 @@ private:
     void save();
     void saveAs();
     void askOutline();
+    void askLabels();
     void takeAsWorkpiece(const std::vector<Point>& outline);
     void takeAsWanted(const std::vector<Point>& outline);
     void askPublish();

@@ -51,6 +51,7 @@ void MainWindow::makeFileMenu() {
     file->addAction(tr("Take an outline from an S&VG…"), this, &MainWindow::askOutline);
     file->addSeparator();
     file->addAction(tr("&Print the pattern…"), QKeySequence::Print, this, &MainWindow::layPrintForm);
+    file->addAction(tr("Print a sheet of &labels…"), this, &MainWindow::askLabels);
     file->addAction(tr("Pu&blish the papers…"), this, &MainWindow::askPublish);
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, qApp, &QApplication::closeAllWindows);

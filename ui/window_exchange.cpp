@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How the window takes an outline from an SVG; its layout stands in main_window.cpp.
+// How the window takes an outline from an SVG, and prints labels; its layout stands in main_window.cpp.
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QPrintDialog>
+#include <QPrinter>
 
 #include "core/geometry/clip.h"
 #include "core/says/corner_list.h"
@@ -11,6 +13,7 @@
 #include "ui/main_window.h"
 #include "ui/notice_bar.h"
 #include "ui/plan_view.h"
+#include "ui/print_labels.h"
 #include "ui/svg_outline.h"
 #include "ui/wanted_form.h"
 
@@ -35,6 +38,17 @@ void MainWindow::importOutline(const QString& path) {
     m_notice->ask(sentence, {{tr("It is the workpiece"), [this, outline = *outline] { takeAsWorkpiece(outline); }},
                              {tr("It is wanted in the work"), [this, outline = *outline] { takeAsWanted(outline); }},
                              {tr("Leave it"), [this] { m_plan->setFocus(); }}});
+}
+
+void MainWindow::askLabels() {
+    m_session.commit();
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setDocName(m_session.name());
+    QPrintDialog dialog(&printer, this);
+    dialog.setWindowTitle(tr("Print a sheet of labels"));
+    if (dialog.exec() != QDialog::Accepted) return;
+    const auto printed = printLabels(printer, m_session.project(), m_session.solved(), m_session.findings());
+    if (!printed) m_notice->tell(printed.error());
 }
 
 void MainWindow::takeAsWorkpiece(const std::vector<Point>& outline) {
