@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/says/paper_name.h"
+
 namespace kerfwall {
 namespace {
 
@@ -12,6 +14,10 @@ constexpr const char* kLaid = "printer";  // sheetsFor leaves such paper as it l
 
 Paper laidPaper(const Panel& panel, const Printing& printing, const Paper& paper, PaperLie lie) {
     if (paper.name == "panel") return paper;
+    if (rollWidth(paper.name)) {  // cut as long as the pattern takes
+        const Paper cut = sheetsFor(panel, printing, paper).paper;
+        return {kLaid, cut.width, cut.height};
+    }
     const auto [low, high] = std::minmax(paper.width, paper.height);
     const Paper upright{kLaid, low, high};
     const Paper onItsSide{kLaid, high, low};

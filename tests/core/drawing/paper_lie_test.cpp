@@ -27,5 +27,16 @@ TEST(PaperLie, IsAsAskedFor) {
     EXPECT_EQ(laid(270, 180, PaperLie::Upright, "panel"), (Paper{"panel", 270, 180}));
 }
 
+// Expected from: pencil. 1200 x 580 on a roll of 610 with margins of 10: one sheet of 1220 x 610.
+TEST(PaperLie, ARollIsCutAsLongAsThePatternTakes) {
+    Panel panel;
+    panel.width = 1200;
+    panel.height = 580;
+    const Paper laid = laidPaper(panel, {}, *paperOf("roll-610", panel), PaperLie::Fewest);
+    EXPECT_EQ(laid.width, 1220);
+    EXPECT_EQ(laid.height, 610);
+    EXPECT_EQ(sheetsFor(panel, {}, laid).sheets.size(), 1U);
+}
+
 }  // namespace
 }  // namespace kerfwall
