@@ -34,12 +34,10 @@ struct NamedBytes {
 std::expected<std::vector<NamedBytes>, QString> madePapers(const Project& project, const Solved& solved,
                                                            const std::vector<Finding>& findings,
                                                            const OrderOfWork& order, const Paper& paper,
-                                                           const PaperProgress& progress) {
+                                                           const PaperProgress& progress, EdgeStrips strips) {
     const QString title = titleOf(project);
     const auto pattern = pdfOf(patternPages(project, solved, findings, paper), title, progress);
     if (!pattern) return std::unexpected(pattern.error());
-    const auto edges = pdfOf(edgeStripPages(project, solved, findings, paper), title);
-    if (!edges) return std::unexpected(edges.error());
     const auto setup = pdfOf(setupPages(project, solved, findings, order, paper), title);
     if (!setup) return std::unexpected(setup.error());
     const auto label = pdfOf({labelPage(project, solved, findings)}, title);
@@ -52,9 +50,8 @@ std::expected<std::vector<NamedBytes>, QString> madePapers(const Project& projec
     seen.printing.leaveOut.push_back(PatternLayer::Waste);
     Drawing drawing = patternDrawing(seen, solved);
     addUnsure(drawing, project.panel, findings);
-    return std::vector<NamedBytes>{
+    std::vector<NamedBytes> papers{
         {QStringLiteral("pattern.pdf"), *pattern},
-        {QStringLiteral("edge-marks.pdf"), *edges},
         {QStringLiteral("pattern.svg"), svgOf(drawing, project.panel.width, project.panel.height, title)},
         {QStringLiteral("setup-sheet.pdf"), *setup},
         {QStringLiteral("label.pdf"), *label},
@@ -62,6 +59,11 @@ std::expected<std::vector<NamedBytes>, QString> madePapers(const Project& projec
         {QStringLiteral("report.json"),
          QByteArray::fromStdString(reportText(project, solved, findings, order))},
     };
+    if (strips == EdgeStrips::LeftOut) return papers;
+    const auto edges = pdfOf(edgeStripPages(project, solved, findings, paper), title);
+    if (!edges) return std::unexpected(edges.error());
+    papers.push_back({QStringLiteral("edge-marks.pdf"), *edges});
+    return papers;
 }
 
 QString trouble(const QString& path, const QString& why) {
@@ -92,8 +94,9 @@ std::expected<void, QString> writeAll(const QString& dir, const std::vector<Name
 
 std::expected<void, QString> publishPapers(const Project& project, const Solved& solved,
                                            const std::vector<Finding>& findings, const OrderOfWork& order,
-                                           const QString& dir, const Paper& paper, const PaperProgress& progress) {
-    const auto papers = madePapers(project, solved, findings, order, paper, progress);
+                                           const QString& dir, const Paper& paper, const PaperProgress& progress,
+                                           EdgeStrips strips) {
+    const auto papers = madePapers(project, solved, findings, order, paper, progress, strips);
     if (!papers) return std::unexpected(papers.error());
     return writeAll(dir, *papers);
 }

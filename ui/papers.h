@@ -15,8 +15,12 @@ class QPrinter;
 
 namespace kerfwall {
 
+/// Whether strips to wrap over the edges are among the papers; the command line's are the contract's six.
+enum class EdgeStrips { LeftOut, Made };
+
 /// Writes the maker's papers into `dir`: pattern.pdf (full size, tiled), pattern.svg (full size),
-/// edge-marks.pdf (strips to wrap over the edges), setup-sheet.pdf, label.pdf, picture.png, report.json. Makes `dir` where it is not there.
+/// setup-sheet.pdf, label.pdf, picture.png, report.json. With the strips edge-marks.pdf too.
+/// Makes `dir` where it is not there.
 /// All or nothing: everything is made before the first file is replaced, each file is replaced whole.
 /// Same input, same bytes. Needs a QGuiApplication.
 /// `progress` is told of each sheet of the pattern, and says false to stop: nothing is written then.
@@ -25,7 +29,8 @@ namespace kerfwall {
                                                          const std::vector<Finding>& findings,
                                                          const OrderOfWork& order, const QString& dir,
                                                          const Paper& paper,
-                                                         const PaperProgress& progress = {});
+                                                         const PaperProgress& progress = {},
+                                                         EdgeStrips strips = EdgeStrips::LeftOut);
 
 /// Prints the full-size pattern, the same sheets as pattern.pdf, on `printer` as it was set up in the
 /// print dialog: its paper and orientation count. Says why where it could not.

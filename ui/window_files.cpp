@@ -101,7 +101,7 @@ bool MainWindow::publishTo(const QString& dir) {
         progress.setValue(static_cast<int>(sheet));
         return !progress.wasCanceled();
     };
-    const auto done = publishPapers(project, m_session.solved(), m_session.findings(), m_session.order(), dir, *paper, tellSheet);
+    const auto done = publishPapers(project, m_session.solved(), m_session.findings(), m_session.order(), dir, *paper, tellSheet, EdgeStrips::Made);
     m_notice->tell(done ? tr("The papers lie in %1.").arg(QDir::toNativeSeparators(dir)) : done.error());
     return done.has_value();
 }

@@ -72,8 +72,8 @@ TEST_F(PaperLabel, LengthsAreInInchesWhereTheProjectIs) {
     Project project = boredWindow();
     project.units = Units::Inches;
     const QString text = textOf(label(project));
-    // 17 mm = 42.8 / 64 in, to the nearest: 43/64; 21 mm = 52.9 / 64: 53/64. The bar: 0.6 of 15.7 in is 9.4, so 5 in.
-    for (const char* words : {"43/64\" below", "53/64\" below", "5\""}) EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << text.toStdString();
+    // 17 mm = 0.669 in, 21 mm = 0.827 in. The bar: 0.6 of 15.7 in is 9.4, so 5 in.
+    for (const char* words : {"0.669\" below", "0.827\" below", "5\""}) EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << text.toStdString();
     EXPECT_FALSE(text.contains(QStringLiteral(" mm")));
 }
 

@@ -42,7 +42,7 @@ class Published : public testing::Test {
                                                   const QString& paper = QStringLiteral("a4")) {
         const Solved solved = solve(project);
         return publishPapers(project, solved, findings(project, solved), plan(project, solved), dir,
-                             *paperOf(paper.toStdString(), project.panel));
+                             *paperOf(paper.toStdString(), project.panel), {}, EdgeStrips::Made);
     }
 
     [[nodiscard]] QString path(const QString& name) const { return m_dir.filePath(name); }

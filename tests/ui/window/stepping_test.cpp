@@ -174,11 +174,11 @@ TEST_F(SteppingByHand, SettingsStandInFiguresTenMillimetresHigh) {
     EXPECT_EQ(figures->accessibleName(), QStringLiteral("Fence 90 mm, Blade up 6 mm"));
 }
 
-// Pencil: A at 90 with the waste beyond; 90 / 25.4 is 3.543, nearest 3 35/64; 6 is 15/64.
+// Pencil: A at 90 with the waste beyond; 90 / 25.4 is 3.543, 6 / 25.4 is 0.236.
 TEST_F(SteppingByHand, InInchesTheFiguresAreInches) {
     QTest::mouseClick(rowOf(stepCutting("A")), Qt::LeftButton);
     m_window.findChild<QAbstractButton*>(QStringLiteral("units"))->click();
-    EXPECT_EQ(view().findChild<StepFigures*>()->accessibleName(), QStringLiteral("Fence 3 35/64 \", Blade up 15/64 \""));
+    EXPECT_EQ(view().findChild<StepFigures*>()->accessibleName(), QStringLiteral("Fence 3.543 \", Blade up 0.236 \""));
 }
 
 TEST_F(SteppingByHand, AScreenReaderHearsTheWholeStep) {
