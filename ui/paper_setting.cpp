@@ -2,6 +2,7 @@
 #include "ui/paper_setting.h"
 
 #include "core/drawing/drawn_size.h"
+#include "core/geometry/edge_place.h"
 #include "core/shop/panel_edges.h"
 #include "core/shop/plunge_places.h"
 #include "core/shop/step_text.h"
@@ -85,8 +86,10 @@ class Figures {
 
   private:
     void add(const QString& caption, double mm) {
-        m_figures.push_back({caption, QString::fromStdString(drawnSetting(mm, m_project.units)),
-                             m_project.units == Units::Inches ? QStringLiteral("\"") : PaperWords::tr("mm")});
+        m_figures.push_back({caption, QString::fromStdString(drawnSetting(mm, m_project.units)), unit()});
+    }
+    [[nodiscard]] QString unit() const {
+        return m_project.units == Units::Inches ? QStringLiteral("\"") : PaperWords::tr("mm");
     }
     void addPlace() {
         const auto& first = m_step.firstCut;
@@ -134,7 +137,18 @@ class Figures {
                                  *m_set.feedClockwise ? PaperWords::tr("clockwise") : PaperWords::tr("anticlockwise"), {}});
         }
     }
+    /// A row of bores has one fence and a stop for each.
+    void addStops() {
+        if (m_set.stop || !m_step.stopEdge || m_step.bores.empty()) return;
+        QStringList stops;
+        for (const ReliefHole& bore : m_step.bores) {
+            const double at = distanceFromEdge(m_project.panel, *m_step.stopEdge, bore.centre);
+            stops.append(QString::fromStdString(drawnSetting(at, m_project.units)));
+        }
+        m_figures.push_back({PaperWords::tr("Stop, one after the other"), stops.join(QStringLiteral(", ")), unit()});
+    }
     void addHoles() {
+        addStops();
         if (!m_step.bores.empty()) add(PaperWords::tr("Diameter"), m_step.bores.front().diameter);
         if (m_step.clampHoles.empty()) return;
         const ClampHole& hole = m_project.clampHoles.at(m_step.clampHoles.front());

@@ -25,6 +25,7 @@ const Lettering kHeading{5, true};
 const Lettering kBody{3};
 const Lettering kSmall{2.6};
 const Lettering kUnsure{10, true};
+const Lettering kStopsFirst{4.2, true};
 
 class SetupSheet {
   public:
@@ -158,8 +159,18 @@ class SetupSheet {
         m_column.keepTogether(30);
         heading(PaperWords::tr("Order of work"));
         m_column.paragraph(setupCount(), kBody);
+        addStopsFirst();
         m_column.space(2);
         for (std::size_t i = 0; i < m_order.steps.size(); ++i) addPaperStep(m_column, m_project, m_solved, m_order, i);
+    }
+
+    /// What stops the work stands where the work begins too.
+    void addStopsFirst() {
+        const auto stops = std::ranges::count(m_findings, Severity::Stop, &Finding::severity);
+        if (stops == 0) return;
+        m_column.paragraph(stops == 1 ? PaperWords::tr("Not ready to cut: settle the stop under \u201cMind before cutting\u201d first.")
+                                      : PaperWords::tr("Not ready to cut: settle the %1 stops under \u201cMind before cutting\u201d first.").arg(stops),
+                           kStopsFirst);
     }
 
     [[nodiscard]] QString setupCount() const {

@@ -5,12 +5,15 @@
 
 #include <QFile>
 #include <QTemporaryDir>
+#include <algorithm>
+#include <map>
 
 #include "core/geometry/solve.h"
 #include "core/shop/measured_words.h"
 #include "tests/core/geometry/projects.h"
 #include "tests/ui/papers/read_paper.h"
 #include "tests/ui/papers/text_boxes.h"
+#include "ui/paper_setting.h"
 
 namespace kerfwall {
 namespace {
@@ -114,6 +117,51 @@ TEST_F(PaperSetup, WhatWasMeasuredAndItsAnswerStandOnTheSheet) {
     ASSERT_EQ(answers.size(), 1U);
     EXPECT_TRUE(text.contains(closedUp(QString::fromStdString(recordWords(project, record)))));
     EXPECT_TRUE(text.contains(closedUp(QString::fromStdString(answers[0].text)))) << answers[0].text;
+}
+
+// Expected from: a slot of 56 and a bit of 60: one stop, so the sheet does not look ready.
+TEST_F(PaperSetup, StopsStandWhereTheWorkBeginsToo) {
+    Project project = test::windowProject();
+    EXPECT_FALSE(textOf(write(project)).contains(QStringLiteral("Not ready to cut")));
+    test::setTools(project, 3.2, 60);
+    EXPECT_TRUE(textOf(write(project)).contains(QStringLiteral("Not ready to cut: settle the stop")));
+}
+
+// Expected from: pencil. Bores of 20 touching A (90) and C (110) or D (290): 90 + 20 = 110 from the fence, 130 and 270 from
+// the stop.
+TEST(SettingFigures, ARowOfBoresHasAStopForEach) {
+    Project project = test::windowProject();
+    project.cutouts[0].corners = {{"A", "C", 20, ""}, {"A", "D", 20, ""}};
+    const Solved solved = solve(project);
+    const OrderOfWork order = plan(project, solved);
+    const auto step = std::ranges::find(order.steps, Task::Bore, &WorkStep::task);
+    ASSERT_NE(step, order.steps.end());
+    std::map<std::string, std::string> figures;
+    for (const SettingFigure& figure : settingFigures(project, solved, *step)) {
+        figures[figure.caption.toStdString()] = figure.value.toStdString();
+    }
+    EXPECT_EQ(figures["Fence"], "110");
+    EXPECT_EQ(figures["Stop, one after the other"], "130, 270");
+    EXPECT_EQ(figures["Diameter"], "40");
+}
+
+// Expected from: pencil. A touches the bores: 90 + 4 x 0.15 = 90.6 for the first cut, its waste beyond; B, 56 higher with the
+// waste between, 146 - 3.2 = 142.8 with four layers in.
+TEST(SettingFigures, TheFirstCutAtABoreIsTheFigure) {
+    Project project = test::windowProject();
+    project.cutouts[0].corners = {{"A", "C", 20, ""}, {"B", "C", 20, ""}};
+    const Solved solved = solve(project);
+    const auto fenceOf = [&](const LineId& line) {
+        for (const WorkStep& step : plan(project, solved).steps) {
+            if (step.task != Task::Kerf || step.lines.front() != line) continue;
+            for (const SettingFigure& figure : settingFigures(project, solved, step)) {
+                if (figure.caption == QStringLiteral("Fence, first cut")) return figure.value.toStdString();
+            }
+        }
+        return std::string();
+    };
+    EXPECT_EQ(fenceOf("A"), "90.6");
+    EXPECT_EQ(fenceOf("B"), "142.8");
 }
 
 }  // namespace
