@@ -30,11 +30,12 @@ const Lettering kStopsFirst{4.2, true};
 class SetupSheet {
   public:
     SetupSheet(const Project& project, const Solved& solved, const std::vector<Finding>& findings,
-               const OrderOfWork& order, const Paper& paper)
+               const OrderOfWork& order, const Paper& paper, double pictures)
         : m_project(project),
           m_solved(solved),
           m_findings(findings),
           m_order(order),
+          m_pictures(pictures),
           m_column(paper.width, paper.height, kMargin),
           m_pageHeight(paper.height) {}
 
@@ -161,7 +162,7 @@ class SetupSheet {
         m_column.paragraph(setupCount(), kBody);
         addStopsFirst();
         m_column.space(2);
-        for (std::size_t i = 0; i < m_order.steps.size(); ++i) addPaperStep(m_column, m_project, m_solved, m_order, i);
+        for (std::size_t i = 0; i < m_order.steps.size(); ++i) addPaperStep(m_column, m_project, m_solved, m_order, i, m_pictures);
     }
 
     /// What stops the work stands where the work begins too.
@@ -200,6 +201,7 @@ class SetupSheet {
     const Solved& m_solved;
     const std::vector<Finding>& m_findings;
     const OrderOfWork& m_order;
+    double m_pictures;
     PaperColumn m_column;
     double m_pageHeight;
     Palette m_palette = paletteOf(PaletteKind::Paper);
@@ -212,7 +214,15 @@ std::vector<PaperPage> setupPages(const Project& project, const Solved& solved,
                                   const Paper& paper) {
     const bool american = paper.name == "letter" || paper.name == "tabloid";
     const Paper sheet = american ? Paper{"letter", 215.9, 279.4} : Paper{"a4", 210, 297};
-    return SetupSheet(project, solved, findings, order, sheet).pages();
+    // The largest pictures with which it still fits on few pages.
+    constexpr std::size_t kFewPages = 4;
+    constexpr std::size_t kManySteps = 24;
+    for (const double pictures : {1.6, 1.3}) {
+        if (order.steps.size() > kManySteps) break;
+        std::vector<PaperPage> pages = SetupSheet(project, solved, findings, order, sheet, pictures).pages();
+        if (pages.size() <= kFewPages) return pages;
+    }
+    return SetupSheet(project, solved, findings, order, sheet, 1).pages();
 }
 
 }  // namespace kerfwall

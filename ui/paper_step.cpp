@@ -2,6 +2,7 @@
 #include "ui/paper_step.h"
 
 #include <algorithm>
+#include <cmath>
 #include <memory>
 #include <utility>
 
@@ -14,7 +15,7 @@ namespace {
 
 // mm.
 constexpr double kIndent = 13;
-constexpr double kPictureWide = 46;
+constexpr double kPictureWide = 46;      // of the smallest
 constexpr double kFiguresWide = 38;       // one or two settings, one under the other
 constexpr double kMoreFiguresWide = 62;   // more of them, in pairs
 constexpr double kTightStep = 1.25;       // from line to line, in the letters' height
@@ -104,17 +105,20 @@ bool isPictured(const WorkStep& step) {
     return step.task != Task::Label && !(step.task == Task::Mark && step.see.empty());
 }
 
-Picture pictureOf(const Project& project, const Solved& solved, const OrderOfWork& order, std::size_t index) {
+Picture pictureOf(const Project& project, const Solved& solved, const OrderOfWork& order, std::size_t index,
+                  double larger) {
     const Task task = order.steps[index].task;
-    const double most = task == Task::Kerf || task == Task::Mark ? kPictureHigh : kSmallPictureHigh;
+    const double most = larger * (task == Task::Kerf || task == Task::Mark ? kPictureHigh : kSmallPictureHigh);
+    const double wide = larger * kPictureWide;
+    const double unit = kPictureUnit * std::sqrt(larger);
     const StepRoom room = stepRoom(project, solved, order, index);
-    const double scale = fittingScale(room, kPictureWide / kPictureUnit, most / kPictureUnit);
+    const double scale = fittingScale(room, wide / unit, most / unit);
     Picture picture{stepDrawing(project, solved, order, index, scale), {}, 0};
-    const double perMm = kPictureUnit / scale;
+    const double perMm = unit / scale;
     const Box& bounds = picture.drawing.bounds;
     picture.height = (bounds.high.y - bounds.low.y) * perMm;
-    const double aside = (kPictureWide - (bounds.high.x - bounds.low.x) * perMm) / 2;
-    picture.view = {{aside - bounds.low.x * perMm, bounds.high.y * perMm}, perMm, perMm, kPictureUnit, 1, false};
+    const double aside = (wide - (bounds.high.x - bounds.low.x) * perMm) / 2;
+    picture.view = {{aside - bounds.low.x * perMm, bounds.high.y * perMm}, perMm, perMm, unit, 1, false};
     return picture;
 }
 
@@ -212,12 +216,12 @@ void paintPicture(QPainter& painter, QPointF at, const Picture& picture) {
 }  // namespace
 
 void addPaperStep(PaperColumn& column, const Project& project, const Solved& solved, const OrderOfWork& order,
-                  std::size_t index) {
+                  std::size_t index, double pictures) {
     const WorkStep& step = order.steps.at(index);
     const auto picture = std::make_shared<Picture>();
     const bool hasPicture = isPictured(step);
-    if (hasPicture) *picture = pictureOf(project, solved, order, index);
-    const double wide = column.width() - (hasPicture ? kPictureWide + kBetween : 0);
+    if (hasPicture) *picture = pictureOf(project, solved, order, index, pictures);
+    const double wide = column.width() - (hasPicture ? pictures * kPictureWide + kBetween : 0);
     //  1  title                measured ____   picture
     //  [] figures     how it lies, what is done
     //     what is done, gone on with
@@ -254,7 +258,7 @@ void addPaperStep(PaperColumn& column, const Project& project, const Solved& sol
         paintHead(painter, left, top, number);
         for (const Word& word : words) writeText(painter, word.at + QPointF(left, top), word.text, word.lettering);
         if (isBeside) paintBlanks(painter, {left + wide - blanks, top + kTitle.height}, measures);
-        if (hasPicture) paintPicture(painter, {right - kPictureWide, top}, *picture);
+        if (hasPicture) paintPicture(painter, {right - pictures * kPictureWide, top}, *picture);
     });
     for (const QString& line : under) {
         column.block(lineHigh, [line, left = column.left() + kIndent](QPainter& painter, double top) { writeText(painter, {left, top + kText.height}, line, kText); });
