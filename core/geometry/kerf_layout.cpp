@@ -61,6 +61,11 @@ LaidKerf throughKerf(const std::vector<WallOnLine>& walls, double length) {
         addSpan(laid.below, wall.low.bored ? wall.low.at : -kPastThePanel,
                 wall.high.bored ? wall.high.at : kPastThePanel);
     }
+    // From a bored corner's point to its tangent the round stays whole, whatever another wall of the line asks.
+    for (const WallOnLine& wall : walls) {
+        if (wall.low.bored) takeOut(laid.below, wall.from, wall.low.at);
+        if (wall.high.bored) takeOut(laid.below, wall.high.at, wall.to);
+    }
     return laid;
 }
 

@@ -240,6 +240,46 @@ PlainBand bandOf(const Project& project, const RawWall& wall, const PlainLine& l
     return band;
 }
 
+/// A stretch of one side of a line where a bore's round stays whole, whatever other walls there ask.
+struct WholeRound {
+    std::size_t line = 0;
+    bool left = true;
+    double s0 = 0;
+    double s1 = 0;
+};
+
+std::vector<WholeRound> wholeRoundsOf(const RawWall& wall, double s0, double s1, double bit) {
+    std::vector<WholeRound> rounds;
+    const WallEnd& low = wall.left ? wall.start : wall.end;
+    const WallEnd& high = wall.left ? wall.end : wall.start;
+    if (low.bore > 0) rounds.push_back({wall.line, wall.left, s0, s0 + tangentLength(low, bit)});
+    if (high.bore > 0) rounds.push_back({wall.line, wall.left, s1 - tangentLength(high, bit), s1});
+    return rounds;
+}
+
+/// The bands with those stretches taken out of the through ones.
+std::vector<PlainBand> withoutRounds(std::vector<PlainBand> bands, const std::vector<WholeRound>& rounds,
+                                     const Project& project) {
+    for (const WholeRound& round : rounds) {
+        std::vector<PlainBand> kept;
+        for (const PlainBand& band : bands) {
+            const bool apart = band.line != round.line || band.left != round.left || band.s1 <= round.s0 || band.s0 >= round.s1;
+            if (apart || project.lines[band.line].extent == Extent::Stopped) {
+                kept.push_back(band);
+                continue;
+            }
+            for (const auto& [s0, s1] : {std::pair{band.s0, round.s0}, std::pair{round.s1, band.s1}}) {
+                if (s0 >= s1) continue;
+                kept.push_back(band);
+                kept.back().s0 = s0;
+                kept.back().s1 = s1;
+            }
+        }
+        bands = std::move(kept);
+    }
+    return bands;
+}
+
 bool isDoubled(const std::vector<PlainLine>& lines, std::size_t index) {
     const auto isNear = [](const PlainLine& line, Point p) {
         return std::abs(cross(unit(line.to - line.from), p - line.from)) < kSameLine;
@@ -271,6 +311,7 @@ std::optional<PlainLayout> plainLayout(const Project& project) {
         plain.lines.push_back({rounded(ends->first), rounded(ends->second), project.lines[i].cut});
     }
     std::set<Key> taken;
+    std::vector<WholeRound> rounds;
     for (const Cutout& said : project.cutouts) {
         PlainCutout cutout;
         std::vector<FaceRing> faces;
@@ -304,12 +345,14 @@ std::optional<PlainLayout> plainLayout(const Project& project) {
             double s1 = dot(rounded(wall.to) - line.from, along);
             if (s0 > s1) std::swap(s0, s1);
             cutout.walls.push_back({wall.line, wall.left, s0, s1});
+            std::ranges::copy(wholeRoundsOf(wall, s0, s1, plain.bitRadius), std::back_inserter(rounds));
             plain.bands.push_back(bandOf(project, wall, line, plain.bitRadius));
             plain.bands.back().exactEnds = exactEnds[wall.line];
             plain.bands.back().isDoubled = isDoubled(plain.lines, wall.line);
         }
         plain.cutouts.push_back(cutout);
     }
+    plain.bands = withoutRounds(std::move(plain.bands), rounds, project);
     return plain;
 }
 

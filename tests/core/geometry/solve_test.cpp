@@ -258,5 +258,19 @@ TEST(FacingSizes, OfSplayedWallsAreGivenAtBothEnds) {
     EXPECT_NEAR(size.distance, (size.atEnds->first + size.atEnds->second) / 2, 1e-12);
 }
 
+// Expected from: the report, version 1: a bored corner's arc is whole between its tangent points. Two windows on the
+// lines A and B, the first one's corner of A and C bored with 20: the second's kerf along A leaves it whole.
+TEST(Solve, ABoredCornerStaysWholeWhereItsLineBoundsAnotherCutout) {
+    Project project = panelOf(600, 250);
+    project.lines = {offsetLine("A", Edge::Bottom, 90), offsetLine("B", Edge::Bottom, 146), offsetLine("C", Edge::Left, 110),
+                     offsetLine("D", Edge::Left, 290),  offsetLine("E", Edge::Left, 350),   offsetLine("F", Edge::Left, 500)};
+    project.cutouts = {cutoutAt("one", {{200, 120}}), cutoutAt("two", {{425, 120}})};
+    project.cutouts[0].corners = {{"A", "C", 20, ""}};
+    const Solved solved = solve(project);
+    EXPECT_NEAR(solved.cutouts.at(0).opening.area, 10080 - (1 - kPi / 4) * (20 * 20 + 3 * 6.35 * 6.35), 1e-8);
+    EXPECT_NEAR(solved.cutouts.at(1).opening.area, 150 * 56 - (4 - kPi) * 6.35 * 6.35, 1e-8);
+    EXPECT_TRUE(solved.cutouts[0].hollows.empty());
+}
+
 }  // namespace
 }  // namespace kerfwall::test
