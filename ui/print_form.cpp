@@ -86,8 +86,8 @@ void PrintForm::addButtons() {
         buttons->addWidget(button);
         connect(button, &QPushButton::clicked, this, asked);
     };
-    add(tr("Print…"), "printNow", &PrintForm::printAsked);
-    add(tr("Write the PDF…"), "printPdf", &PrintForm::pdfAsked);
+    add(tr("P&rint…"), "printNow", &PrintForm::printAsked);
+    add(tr("&Write the PDF…"), "printPdf", &PrintForm::pdfAsked);
     m_column->addLayout(buttons);
 }
 

@@ -50,9 +50,10 @@ save() {
 }
 print_to() {
     key ctrl+p
-    xdotool search --sync --onlyvisible --name 'Print the pattern' >/dev/null
     settle
-    key alt+f # Output file
+    key alt+w # Write the PDF
+    xdotool search --sync --onlyvisible --name 'Write the pattern' >/dev/null
+    settle
     key ctrl+a
     say "$out/$1.pdf"
     key Return
