@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <numeric>
 #include <set>
 #include <tuple>
 
@@ -37,17 +38,25 @@ void putInOrder(std::vector<PlannedKerf>& planned, const Project& project, const
         return is.way.against ? std::ranges::find(edges, *is.way.against) - edges.begin() : 0;
     };
     std::map<std::string, std::ptrdiff_t> firstEdge;
+    std::vector<std::ptrdiff_t*> firstOf;  // beside `planned`: its set-up's first edge
     for (const PlannedKerf& is : planned) {
         const auto [known, isNew] = firstEdge.try_emplace(setupKey(is.way, solved.lines[is.line].id), rank(is));
         known->second = std::min(known->second, rank(is));
+        firstOf.push_back(&known->second);
     }
-    std::ranges::stable_sort(planned, {}, [&](const PlannedKerf& is) {
+    const auto placeOf = [&](std::size_t i) {
+        const PlannedKerf& is = planned[i];
         const std::size_t saw = is.way.saw.value_or(last);
         const Setting& set = is.way.setting;
         return std::tuple(stopping.contains(saw), saw, isStopped(is), is.way.toMarks, set.angle.value_or(0), is.way.turn,
-                          firstEdge.at(setupKey(is.way, solved.lines[is.line].id)), is.way.stopSide,
-                          set.fence ? *set.fence : set.stop.value_or(0), rank(is));
-    });
+                          *firstOf[i], is.way.stopSide, set.fence ? *set.fence : set.stop.value_or(0), rank(is));
+    };
+    std::vector<std::size_t> order(planned.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, {}, placeOf);
+    std::vector<PlannedKerf> sorted;
+    for (const std::size_t i : order) sorted.push_back(planned[i]);
+    planned = std::move(sorted);
 }
 
 }  // namespace

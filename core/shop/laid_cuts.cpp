@@ -2,7 +2,7 @@
 #include "core/shop/laid_cuts.h"
 
 #include <algorithm>
-#include <functional>
+#include <map>
 
 #include "core/geometry/tolerance.h"
 #include "core/shop/cut_choice.h"
@@ -52,7 +52,24 @@ struct StoppedRun {
 class Harm {
   public:
     Harm(const Project& project, const Arranged& arranged, const Solved& solved)
-        : m_project(project), m_arranged(arranged), m_solved(solved) {}
+        : m_project(project), m_arranged(arranged), m_solved(solved),
+          m_thin(limitsOf("border-thin", project).care.value_or(0)) {
+        const double limit = limitsOf("wall-nick", project).care.value_or(0);
+        for (const SolvedCutout& cutout : solved.cutouts) {
+            for (const Hollow& hollow : cutout.hollows) {
+                if (!hollow.corner && cutout.parts > 0 && hollow.depth > limit + kOnLimit) m_nicks.push_back(&hollow);
+            }
+            for (const LostWall& lost : cutout.lost) m_lost.push_back(&lost);
+        }
+    }
+
+    /// Whether its through kerf may do harm at all; without that nothing needs to be stopped to see.
+    [[nodiscard]] bool isSuspected(const KerfRun& through) const {
+        const LineId& id = lineId(m_project, m_arranged, through.on.line);
+        return isNearEdge(through.walls.front(), through.walls.back(), through.length) ||
+               std::ranges::any_of(m_lost, [&](const LostWall* lost) { return lost->line == id; }) ||
+               std::ranges::any_of(m_nicks, [&](const Hollow* nick) { return isFrom(*nick, id); });
+    }
 
     /// `stopped`: the side's kerfs, if they were stopped.
     /// `fits`: their run-outs cross no wall. A wall lost altogether is worse than a run-out across one.
@@ -78,47 +95,49 @@ class Harm {
 
     [[nodiscard]] bool sparesNick(const LineSide& on, double width, const std::vector<StoppedRun>& stopped) const {
         const LineId& id = lineId(m_project, m_arranged, on.line);
-        const double limit = limitsOf("wall-nick", m_project).care.value_or(0);
         const Point waste = (on.side == Side::Left ? 1.0 : -1.0) * leftOf(line(on).direction);
         const double near = m_solved.bitRadius;
-        for (const SolvedCutout& cutout : m_solved.cutouts) {
-            for (const Hollow& hollow : cutout.hollows) {
-                if (hollow.corner || cutout.parts == 0 || hollow.depth <= limit + kOnLimit) continue;
-                if (hollow.wall == id || std::ranges::find(hollow.lips, id) == hollow.lips.end()) continue;
-                const double across = dot(hollow.at - line(on).from, waste);
-                if (across < -near || across > width + near) continue;
-                const double at = along(on, hollow.at);
-                if (!reaches(stopped, at, at + kShortestWall)) return true;
-            }
-        }
-        return false;
+        return std::ranges::any_of(m_nicks, [&](const Hollow* nick) {
+            const double across = dot(nick->at - line(on).from, waste);
+            const double at = along(on, nick->at);
+            return isFrom(*nick, id) && across >= -near && across <= width + near &&
+                   !reaches(stopped, at, at + kShortestWall);
+        });
     }
 
     [[nodiscard]] bool sparesWall(const LineSide& on, const std::vector<StoppedRun>& stopped) const {
         const LineId& id = lineId(m_project, m_arranged, on.line);
-        for (const SolvedCutout& cutout : m_solved.cutouts) {
-            for (const LostWall& lost : cutout.lost) {
-                const auto [from, to] = std::minmax({along(on, lost.from), along(on, lost.to)});
-                if (lost.line == id && !reaches(stopped, from, to)) return true;
-            }
-        }
-        return false;
+        return std::ranges::any_of(m_lost, [&](const LostWall* lost) {
+            const auto [from, to] = std::minmax({along(on, lost->from), along(on, lost->to)});
+            return lost->line == id && !reaches(stopped, from, to);
+        });
     }
 
     /// A border that the through kerf weakens and the stopped one leaves whole at the panel's edge.
     [[nodiscard]] bool sparesBorder(const LineSide& on, const std::vector<StoppedRun>& stopped) const {
-        const double thin = limitsOf("border-thin", m_project).care.value_or(0);
         const double length = distance(line(on).from, line(on).to);
         const StoppedRun& first = stopped.front();
         const StoppedRun& last = stopped.back();
-        return (first.kerf.kerf.stopped && first.kerf.kerf.surfaceFrom > 0 && first.run.walls.front().from < thin) ||
+        return (first.kerf.kerf.stopped && first.kerf.kerf.surfaceFrom > 0 && first.run.walls.front().from < m_thin) ||
                (last.kerf.kerf.stopped && last.kerf.kerf.surfaceTo < length &&
-                length - last.run.walls.back().to < thin);
+                length - last.run.walls.back().to < m_thin);
+    }
+
+    [[nodiscard]] bool isNearEdge(const WallOnLine& first, const WallOnLine& last, double length) const {
+        return first.from < m_thin || length - last.to < m_thin;
+    }
+
+    /// Whether that line's kerf crosses there: it is a lip and not the nicked wall's own.
+    static bool isFrom(const Hollow& nick, const LineId& id) {
+        return nick.wall != id && std::ranges::find(nick.lips, id) != nick.lips.end();
     }
 
     const Project& m_project;
     const Arranged& m_arranged;
     const Solved& m_solved;
+    double m_thin;  ///< mm
+    std::vector<const Hollow*> m_nicks;  ///< those that count
+    std::vector<const LostWall*> m_lost;
 };
 
 }  // namespace
@@ -142,18 +161,20 @@ LaidCuts layCuts(const Project& project, const Arranged& arranged, const std::ve
 
 std::set<LineSide> sidesToStop(const Project& project, const Arranged& arranged, const std::vector<Border>& borders,
                                const Stops& stops, const LaidCuts& cuts, const Solved& solved) {
-    std::set<LineSide> candidates;
+    const Harm harm(project, arranged, solved);
+    std::map<LineSide, double> candidates;  // with the width of the through kerf
     std::set<LineSide> tried = allOf(stops);
     for (std::size_t i = 0; i < cuts.runs.size(); ++i) {
         const LineSide& on = cuts.runs[i].on;
         const Extent extent = project.lines[arranged.lines[on.line].index].extent;
-        if (extent == Extent::Auto && !tried.contains(on)) candidates.insert(on);
+        if (extent != Extent::Auto || tried.contains(on) || !harm.isSuspected(cuts.runs[i])) continue;
+        candidates.emplace(on, cuts.kerfs[i].kerf.width);
     }
-    tried.insert(candidates.begin(), candidates.end());
+    if (candidates.empty()) return {};
+    for (const auto& [on, width] : candidates) tried.insert(on);
     const std::vector<KerfRun> runs = kerfRuns(project, arranged, borders, tried);
-    const Harm harm(project, arranged, solved);
     std::set<LineSide> found;
-    for (const LineSide& on : candidates) {
+    for (const auto& [on, width] : candidates) {
         std::vector<StoppedRun> stopped;
         bool canBe = true;
         bool fits = true;
@@ -164,8 +185,7 @@ std::set<LineSide> sidesToStop(const Project& project, const Arranged& arranged,
             stopped.push_back({run, laidKerf(project, run, ways.front().saw)});
             fits = fits && runOutFits(project, run, stopped.back().kerf.kerf, solved);
         }
-        const auto is = std::ranges::find(cuts.kerfs, on.line, &LaidKerf::line);
-        if (canBe && harm.isSparedBy(on, is->kerf.width, stopped, fits)) found.insert(on);
+        if (canBe && harm.isSparedBy(on, width, stopped, fits)) found.insert(on);
     }
     return found;
 }
