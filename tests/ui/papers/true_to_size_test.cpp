@@ -5,8 +5,11 @@
 #include <QTemporaryDir>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
+#include "core/drawing/pattern_drawing.h"
 #include "core/geometry/solve.h"
+#include "tests/ui/papers/expected_marks.h"
 #include "tests/ui/papers/read_paper.h"
 #include "tests/ui/papers/read_paths.h"
 #include "ui/paper_pattern.h"
@@ -44,34 +47,6 @@ Grid gridOf(const Panel& panel, double width, double height) {
     return lying.columns * lying.rows < upright.columns * upright.rows ? lying : upright;
 }
 
-struct Expected {
-    std::vector<std::pair<Point, Point>> lines;
-    std::vector<OutlinePiece> arcs;
-};
-
-/// Straight from the solved project, not from any drawing.
-Expected expectedOf(const Project& project, const Solved& solved) {
-    Expected expected;
-    const double w = project.panel.width;
-    const double h = project.panel.height;
-    expected.lines = {{{0, 0}, {w, 0}}, {{w, 0}, {w, h}}, {{w, h}, {0, h}}, {{0, h}, {0, 0}}};
-    for (const SolvedLine& line : solved.lines) expected.lines.emplace_back(line.from, line.to);
-    for (const SolvedCutout& cutout : solved.cutouts) {
-        for (const Outline* outline : {&cutout.opening, &cutout.work}) {
-            for (const OutlineLoop& loop : outline->loops) {
-                for (const OutlinePiece& piece : loop) {
-                    if (piece.isArc) {
-                        expected.arcs.push_back(piece);
-                    } else {
-                        expected.lines.emplace_back(piece.from, piece.to);
-                    }
-                }
-            }
-        }
-    }
-    return expected;
-}
-
 bool isFound(const PagePaths& page, Point from, Point to) {
     return std::ranges::any_of(page.lines, [&](const PageLine& line) {
         const bool along = distance(line.from, from) < kLineWithin && distance(line.to, to) < kLineWithin;
@@ -94,10 +69,9 @@ Point on(const PageCurve& curve, double t) {
     return (s * s * s) * h[0] + (3 * s * s * t) * h[1] + (3 * s * t * t) * h[2] + (t * t * t) * h[3];
 }
 
-/// Every cubic of the arc's own circle on the page stays on it, and the arc's both ends are met.
-void expectArc(const PagePaths& page, Point centre, double radius, Point from, Point to, const std::string& what) {
-    bool starts = false;
-    bool ends = false;
+/// The page's cubics on that circle, none further off it than an arc may be.
+std::vector<PageCurve> cubicsOn(const PagePaths& page, Point centre, double radius, const std::string& what) {
+    std::vector<PageCurve> found;
     for (const PageCurve& curve : page.curves) {
         const double away = std::max(std::abs(distance(curve.handles[0], centre) - radius),
                                      std::abs(distance(curve.handles[3], centre) - radius));
@@ -106,10 +80,36 @@ void expectArc(const PagePaths& page, Point centre, double radius, Point from, P
         for (int i = 0; i <= 20; ++i) worst = std::max(worst, std::abs(distance(on(curve, i / 20.0), centre) - radius));
         if (worst > 0.3) continue;  // another circle through both ends
         EXPECT_LT(worst, kArcWithin) << what;
-        starts = starts || distance(curve.handles[0], from) < kArcWithin || distance(curve.handles[3], from) < kArcWithin;
-        ends = ends || distance(curve.handles[0], to) < kArcWithin || distance(curve.handles[3], to) < kArcWithin;
+        found.push_back(curve);
     }
-    EXPECT_TRUE(starts && ends) << what << ": an arc's end is not where it should be";
+    return found;
+}
+
+/// The arc's both ends are met by cubics of its circle.
+void expectArc(const PagePaths& page, Point centre, double radius, Point from, Point to, const std::string& what) {
+    const std::vector<PageCurve> cubics = cubicsOn(page, centre, radius, what);
+    const auto met = [&](Point end) {
+        return std::ranges::any_of(cubics, [&](const PageCurve& curve) {
+            return distance(curve.handles[0], end) < kArcWithin || distance(curve.handles[3], end) < kArcWithin;
+        });
+    };
+    EXPECT_TRUE(met(from) && met(to)) << what << ": an arc's end is not where it should be";
+}
+
+/// Cubics go round the whole circle, or further where an outline's arc lies on it.
+void expectCircle(const PagePaths& page, Point centre, double radius, const std::string& what) {
+    double sweep = 0;
+    for (const PageCurve& curve : cubicsOn(page, centre, radius, what)) {
+        const Point start = unit(curve.handles[0] - centre);
+        const Point end = unit(curve.handles[3] - centre);
+        sweep += std::abs(std::atan2(cross(start, end), dot(start, end)));
+    }
+    EXPECT_GT(sweep, 2 * std::numbers::pi - 1e-3) << what << ": a hole of radius " << radius << " at " << centre.x << "," << centre.y;
+}
+
+Drawing unmirroredPattern(Project project, const Solved& solved) {
+    project.printing.face = Face::Layout;
+    return patternDrawing(project, solved);
 }
 
 struct Case {
@@ -132,7 +132,12 @@ class TrueToSize : public testing::TestWithParam<const char*> {
         const std::vector<PagePaths> pages = pathsOf(file.fileName());
         const Panel& panel = project.panel;
         const Grid grid = one.width == 0 ? Grid{panel.width, panel.height} : gridOf(panel, one.width, one.height);
-        const Expected expected = expectedOf(project, solved);
+        ExpectedMarks expected = expectedMarks(project, solved);
+        const Drawing drawing = unmirroredPattern(project, solved);
+        // Centre lines, tangent marks, ticks and hatching, whose places tests of the drawing check by pencil.
+        for (const Mark& mark : drawing.marks) {
+            if (const auto* stroke = std::get_if<Stroke>(&mark)) expected.lines.emplace_back(stroke->from, stroke->to);
+        }
         ASSERT_EQ(pages.size(), static_cast<std::size_t>(grid.columns * grid.rows)) << what;
         for (std::size_t page = 0; page < pages.size(); ++page) {
             checkPage(pages[page], grid, static_cast<int>(page) % grid.columns, static_cast<int>(page) / grid.columns, project,
@@ -141,7 +146,7 @@ class TrueToSize : public testing::TestWithParam<const char*> {
     }
 
     static void checkPage(const PagePaths& page, const Grid& grid, int column, int row, const Project& project,
-                          const Expected& expected, const std::string& what) {
+                          const ExpectedMarks& expected, const std::string& what) {
         const double left = grid.margin - column * grid.stepX;
         const double foot = grid.height - grid.margin + (grid.rows - 1 - row) * grid.stepY;
         const auto put = [&](Point place) {
@@ -153,10 +158,18 @@ class TrueToSize : public testing::TestWithParam<const char*> {
         }
         for (const OutlinePiece& arc : expected.arcs) {
             const Point centre = put(arc.centre);
-            const bool seen = centre.x - arc.radius > grid.margin && centre.x + arc.radius < grid.width - grid.margin &&
-                              centre.y - arc.radius > grid.margin && centre.y + arc.radius < grid.height - grid.margin;
-            if (seen) expectArc(page, centre, arc.radius, put(arc.from), put(arc.to), what);
+            if (meets(grid, centre, arc.radius)) expectArc(page, centre, arc.radius, put(arc.from), put(arc.to), what);
         }
+        for (const ExpectedCircle& circle : expected.circles) {
+            const Point centre = put(circle.centre);
+            if (meets(grid, centre, circle.radius)) expectCircle(page, centre, circle.radius, what);
+        }
+    }
+
+    /// Whether some of the circle round the arc lies in the sheet's window; a path is written whole wherever a part of it shows.
+    static bool meets(const Grid& grid, Point centre, double radius) {
+        const Point near{std::clamp(centre.x, grid.margin, grid.width - grid.margin), std::clamp(centre.y, grid.margin, grid.height - grid.margin)};
+        return distance(near, centre) < radius;
     }
 
     QTemporaryDir m_dir;
