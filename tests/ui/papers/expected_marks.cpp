@@ -25,7 +25,7 @@ void addClipped(ExpectedMarks& marks, const Panel& panel, Point start, Point alo
             if (at < 0 || at > size) high = low;
             return;
         }
-        const auto [in, out] = std::minmax(-at / step, (size - at) / step);
+        const auto [in, out] = std::minmax({-at / step, (size - at) / step});
         low = std::max(low, in);
         high = std::min(high, out);
     };
