@@ -157,7 +157,11 @@ PaperPage labelSheet(const Project& project, const Solved& solved, const std::ve
     const LabelGrid grid = labelGrid(paper);
     const double width = grid.isTurned ? paper.height : paper.width;
     const double height = grid.isTurned ? paper.width : paper.height;
-    return {width, height, [=](QPainter& painter) {
+    return {paper.width, paper.height, [=](QPainter& painter) {
+                if (grid.isTurned) {
+                    painter.translate(paper.width, 0);
+                    painter.rotate(90);
+                }
                 painter.translate((width - grid.columns * kWidth) / 2, (height - grid.rows * kHeight) / 2);
                 for (int row = 0; row < grid.rows; ++row) {
                     for (int column = 0; column < grid.columns; ++column) {

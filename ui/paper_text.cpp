@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper_text.h"
 
+#include <QDir>
 #include <QFontMetricsF>
 
 #include "ui/lettering.h"
@@ -68,6 +69,10 @@ QString shortened(const QString& text, double width, const Lettering& lettering)
     const QString rest = QStringLiteral("\u2026");
     while (!part.isEmpty() && widthOf(part + rest, lettering) > width) part.chop(1);
     return part.trimmed() + rest;
+}
+
+QString unwrittenSentence(const QString& path, const QString& why) {
+    return PaperWords::tr("%1 could not be written (%2); choose another folder or make room, and try again.").arg(QDir::toNativeSeparators(path), why);
 }
 
 }  // namespace kerfwall

@@ -36,6 +36,9 @@ void writeText(QPainter& painter, QPointF at, const QString& text, const Letteri
 /// The text with an ellipsis where it is wider than `width` mm.
 [[nodiscard]] QString shortened(const QString& text, double width, const Lettering& lettering);
 
+/// The sentence for a paper's file that could not be written.
+[[nodiscard]] QString unwrittenSentence(const QString& path, const QString& why);
+
 inline constexpr double kLineStep = 1.35;  ///< from one line of a paragraph to the next, in its height
 
 }  // namespace kerfwall

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/papers.h"
 
-#include <unistd.h>
-
 #include <QBuffer>
 #include <QDir>
-#include <QPrinter>
 #include <QSaveFile>
 #include <memory>
 #include <utility>
@@ -19,6 +16,8 @@
 #include "ui/paper_setup.h"
 #include "ui/paper_svg.h"
 #include "ui/paper_text.h"
+#include "ui/print_pages.h"
+#include "ui/whole_file.h"
 
 namespace kerfwall {
 namespace {
@@ -66,26 +65,18 @@ std::expected<std::vector<NamedBytes>, QString> madePapers(const Project& projec
     return papers;
 }
 
-QString trouble(const QString& path, const QString& why) {
-    return PaperWords::tr("%1 could not be written (%2); choose another folder or make room, and try again.")
-        .arg(QDir::toNativeSeparators(path), why);
-}
-
 /// Every file is written whole beside its place before the first one takes its place.
 std::expected<void, QString> writeAll(const QString& dir, const std::vector<NamedBytes>& papers) {
     if (!QDir().mkpath(dir))
-        return std::unexpected(trouble(dir, PaperWords::tr("the folder cannot be made")));
+        return std::unexpected(unwrittenSentence(dir, PaperWords::tr("the folder cannot be made")));
     std::vector<std::unique_ptr<QSaveFile>> files;
     for (const NamedBytes& paper : papers) {
         auto file = std::make_unique<QSaveFile>(QDir(dir).filePath(paper.name));
-        const bool written = file->open(QIODevice::WriteOnly) &&
-                             file->write(paper.bytes) == paper.bytes.size() && file->flush() &&
-                             ::fsync(file->handle()) == 0;
-        if (!written) return std::unexpected(trouble(file->fileName(), file->errorString()));
+        if (!writeBeside(*file, paper.bytes)) return std::unexpected(unwrittenSentence(file->fileName(), file->errorString()));
         files.push_back(std::move(file));
     }
     for (const auto& file : files) {
-        if (!file->commit()) return std::unexpected(trouble(file->fileName(), file->errorString()));
+        if (!file->commit()) return std::unexpected(unwrittenSentence(file->fileName(), file->errorString()));
     }
     return {};
 }
@@ -102,36 +93,8 @@ std::expected<void, QString> publishPapers(const Project& project, const Solved&
 }
 
 std::expected<void, QString> printPattern(QPrinter& printer, const Project& project, const Solved& solved,
-                                          const std::vector<Finding>& findings) {
-    printer.setFullPage(true);
-    const QRectF sheet = printer.paperRect(QPrinter::Millimeter);
-    const Paper paper{"printer", sheet.width(), sheet.height()};
-    const std::vector<PaperPage> pages = patternPages(project, solved, findings, paper);
-    QPainter painter;
-    if (!painter.begin(&printer)) {
-        return std::unexpected(
-            PaperWords::tr("\u201c%1\u201d did not take the pattern; check the printer, or publish the "
-                           "papers and print pattern.pdf.")
-                .arg(printer.printerName()));
-    }
-    const double perMm = printer.resolution() / 25.4;
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        if (i > 0 && !printer.newPage()) {
-            return std::unexpected(
-                PaperWords::tr("The printer stopped after sheet %1 of %2; check it and print again.")
-                    .arg(i)
-                    .arg(pages.size()));
-        }
-        painter.save();
-        painter.scale(perMm, perMm);
-        pages[i].paint(painter);
-        painter.restore();
-    }
-    if (!painter.end()) {
-        return std::unexpected(
-            PaperWords::tr("The last sheet was not printed; check the printer and print again."));
-    }
-    return {};
+                                          const std::vector<Finding>& findings, const PaperProgress& progress) {
+    return printPages(printer, patternPages(project, solved, findings, paperIn(printer)), progress);
 }
 
 }  // namespace kerfwall

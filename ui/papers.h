@@ -33,9 +33,11 @@ enum class EdgeStrips { LeftOut, Made };
                                                          EdgeStrips strips = EdgeStrips::LeftOut);
 
 /// Prints the full-size pattern, the same sheets as pattern.pdf, on `printer` as it was set up in the
-/// print dialog: its paper and orientation count. Says why where it could not.
+/// print dialog: its paper and orientation count. `progress` is told of each sheet, and says false to
+/// stop. Says why where it could not.
 [[nodiscard]] std::expected<void, QString> printPattern(QPrinter& printer, const Project& project,
                                                         const Solved& solved,
-                                                        const std::vector<Finding>& findings);
+                                                        const std::vector<Finding>& findings,
+                                                        const PaperProgress& progress = {});
 
 }  // namespace kerfwall

@@ -3,13 +3,13 @@
 
 #include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <algorithm>
 
 #include "core/geometry/marking.h"
 #include "core/geometry/moving.h"
 #include "core/says/project_text.h"
 #include "ui/my_bench.h"
+#include "ui/whole_file.h"
 
 namespace kerfwall {
 namespace {
@@ -71,13 +71,10 @@ std::expected<void, QString> Session::open(const QString& path) {
 
 std::expected<void, QString> Session::save(const QString& path) {
     const std::string text = writeProject(project());
-    QSaveFile file(path);
-    const bool written = file.open(QIODevice::WriteOnly) &&
-                         file.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) &&
-                         file.commit();
+    const auto written = writeWhole(path, text);
     if (!written) {
         return std::unexpected(tr("%1 was not saved: %2. What stood there before is untouched.")
-                                   .arg(QFileInfo(path).fileName(), file.errorString()));
+                                   .arg(QFileInfo(path).fileName(), written.error()));
     }
     m_path = QFileInfo(path).absoluteFilePath();
     m_saved = project();

@@ -4,7 +4,6 @@
 #include <QDir>
 #include <QDropEvent>
 #include <QFileDialog>
-#include <QProgressDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMimeData>
@@ -15,6 +14,7 @@
 #include "ui/notice_bar.h"
 #include "ui/papers.h"
 #include "ui/plan_view.h"
+#include "ui/sheet_progress.h"
 
 namespace kerfwall {
 namespace {
@@ -94,14 +94,8 @@ bool MainWindow::publishTo(const QString& dir) {
         m_notice->tell(QString::fromStdString(paper.error()));
         return false;
     }
-    QProgressDialog progress(tr("Writing the pattern…"), tr("Stop"), 0, 1, this);
-    progress.setWindowModality(Qt::WindowModal);
-    const auto tellSheet = [&progress](std::size_t sheet, std::size_t all) {
-        progress.setMaximum(static_cast<int>(all) + 1);  // the last step is the writing itself
-        progress.setValue(static_cast<int>(sheet));
-        return !progress.wasCanceled();
-    };
-    const auto done = publishPapers(project, m_session.solved(), m_session.findings(), m_session.order(), dir, *paper, tellSheet, EdgeStrips::Made);
+    SheetProgress progress(this);
+    const auto done = publishPapers(project, m_session.solved(), m_session.findings(), m_session.order(), dir, *paper, progress.teller(), EdgeStrips::Made);
     m_notice->tell(done ? tr("The papers lie in %1.").arg(QDir::toNativeSeparators(dir)) : done.error());
     return done.has_value();
 }

@@ -16,6 +16,7 @@
 #include "ui/print_form.h"
 #include "ui/print_rows.h"
 #include "ui/printers.h"
+#include "ui/sheet_progress.h"
 
 namespace kerfwall {
 
@@ -44,13 +45,15 @@ void MainWindow::print() {
     Project project = m_session.project();
     // Another printer than the form has goes by what was measured off its own prints.
     if (printer.printerName() != m_printForm->printer()) takeKeptScale(project, m_printForm->laidPaper(), printer.printerName());
-    const auto printed = printPattern(printer, project, m_session.solved(), m_session.findings());
+    SheetProgress progress(this);
+    const auto printed = printPattern(printer, project, m_session.solved(), m_session.findings(), progress.teller());
     if (!printed) m_notice->tell(printed.error());
 }
 
 bool MainWindow::writePatternTo(const QString& path) {
     m_session.commit();
-    const auto written = writePattern(m_session.project(), m_session.solved(), m_session.findings(), m_printForm->wish(), path);
+    SheetProgress progress(this);
+    const auto written = writePattern(m_session.project(), m_session.solved(), m_session.findings(), m_printForm->wish(), path, progress.teller());
     m_notice->tell(written ? tr("The pattern lies in %1: print it without scaling.").arg(QDir::toNativeSeparators(path)) : written.error());
     return written.has_value();
 }

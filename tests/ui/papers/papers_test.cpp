@@ -546,14 +546,5 @@ TEST_F(Published, PrintsTheSameSheets) {
     EXPECT_TRUE(textOf(path(QStringLiteral("printed.pdf"))).contains(QStringLiteral("2 of 2")));
 }
 
-TEST_F(Published, SaysWhyWhereAPrinterTakesNothing) {
-    QPrinter printer;
-    printer.setOutputFormat(QPrinter::PdfFormat);
-    printer.setOutputFileName(path(QStringLiteral("no/such/folder/printed.pdf")));
-    const auto printed = printPattern(printer, oneLine(), solve(oneLine()), {});
-    ASSERT_FALSE(printed);
-    EXPECT_FALSE(printed.error().isEmpty());
-}
-
 }  // namespace
 }  // namespace kerfwall

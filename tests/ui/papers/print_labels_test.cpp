@@ -31,15 +31,5 @@ TEST(PrintLabels, FillTheSheet) {
     }
 }
 
-TEST(PrintLabels, SaysWhyWhereTheyCannotBePrinted) {
-    const Project project = test::windowProject();
-    QPrinter printer;
-    printer.setOutputFormat(QPrinter::PdfFormat);
-    printer.setOutputFileName(QStringLiteral("/no/such/folder/labels.pdf"));
-    const auto printed = printLabels(printer, project, solve(project), {});
-    ASSERT_FALSE(printed);
-    EXPECT_TRUE(printed.error().contains(QStringLiteral("check the printer")));
-}
-
 }  // namespace
 }  // namespace kerfwall

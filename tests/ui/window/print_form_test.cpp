@@ -6,17 +6,20 @@
 #include <QDir>
 #include <QFile>
 #include <QPushButton>
+#include <QTimer>
 #include <algorithm>
 #include <cmath>
 
 #include "core/drawing/print_scale.h"
 #include "core/says/project_text.h"
+#include "tests/core/geometry/projects.h"
 #include "tests/ui/papers/read_paper.h"
 #include "tests/ui/window/hand_on_sheet.h"
 #include "ui/job_card.h"
 #include "ui/look.h"
 #include "ui/paper_pattern.h"
 #include "ui/printers.h"
+#include "ui/sheet_progress.h"
 
 namespace kerfwall {
 namespace {
@@ -223,6 +226,28 @@ TEST_F(PrintOnSheet, AProjectFromElsewhereTakesWhatWasMeasuredHere) {
     press("scaleUseKept");
     EXPECT_NEAR(project().printing.scaleX, 1.008065, 5e-7);
     EXPECT_FALSE(m_window.findChild<QPushButton*>(QStringLiteral("scaleUseKept"))->isVisible());
+}
+
+// A law: what takes longer than a glance tells how far it is, and its button stops it with nothing written.
+TEST_F(PrintOnSheet, ALargePatternTellsItsSheetsAndCanBeStopped) {
+    Project large = test::panelOf(3000, 3000);
+    for (int i = 0; i < 18; ++i) large.lines.push_back(test::offsetLine("L" + std::to_string(i), i % 2 == 0 ? Edge::Bottom : Edge::Left, 100 + 150 * i));
+    large.cutouts = {test::cutoutAt("window", {{1500, 1500}})};
+    large.printing.overlap = 150;
+    m_window.session().change(QStringLiteral("A large panel"), large);
+    QString told;
+    QTimer presses;
+    QObject::connect(&presses, &QTimer::timeout, [&] {
+        auto* progress = m_window.findChild<SheetProgress*>();
+        if (!progress || !progress->isVisible()) return;
+        told = progress->labelText();
+        QTest::mouseClick(progress->findChild<QPushButton*>(), Qt::LeftButton);
+    });
+    presses.start(1);
+    EXPECT_FALSE(m_window.writePatternTo(file("large.pdf")));
+    EXPECT_TRUE(told.endsWith(QStringLiteral(" of %1").arg(printSheets(large, m_window.session().solved(), form()->wish()).sheets.size()))) << told.toStdString();
+    EXPECT_TRUE(m_window.notice().sentence().contains(QStringLiteral("nothing was written"))) << m_window.notice().sentence().toStdString();
+    EXPECT_FALSE(QFile::exists(file("large.pdf")));
 }
 
 TEST_F(PrintOnSheet, WithNoPrinterASentenceIsToldAndThePdfRemains) {
