@@ -212,8 +212,8 @@ class SetupSheet {
 std::vector<PaperPage> setupPages(const Project& project, const Solved& solved,
                                   const std::vector<Finding>& findings, const OrderOfWork& order,
                                   const Paper& paper) {
-    const bool american = paper.name == "letter" || paper.name == "tabloid";
-    const Paper sheet = american ? Paper{"letter", 215.9, 279.4} : Paper{"a4", 210, 297};
+    const bool isInches = paper.name == "letter" || paper.name == "tabloid" || paper.name.starts_with("ansi-");  // paper sold by the inch
+    const Paper sheet = isInches ? Paper{"letter", 215.9, 279.4} : Paper{"a4", 210, 297};
     // The largest pictures with which it still fits on few pages.
     constexpr std::size_t kFewPages = 4;
     constexpr std::size_t kManySteps = 24;

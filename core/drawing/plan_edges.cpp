@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/drawing/id_label.h"
 #include "core/drawing/plan_parts.h"
 #include "core/geometry/angle.h"
 #include "core/geometry/heading_hold.h"
@@ -46,14 +47,14 @@ void addTick(Drawing& drawing, const Panel& panel, const SolvedLine& line, const
 }
 
 /// Along the line from where it meets the edge, and beside it, where the wood is kept.
-Point insidePlace(const Panel& panel, const SolvedLine& line, Point at, double scale) {
+IdPlace insidePlace(const Panel& panel, const SolvedLine& line, Point at, double scale) {
     const Point along = unit(line.to - line.from);
     const Point inwards = distance(at, line.from) < distance(at, line.to) ? along : -1.0 * along;
     const bool wasteOnLeft = !line.kerfs.empty() && line.kerfs.front().side == Side::Left;
     const Point kept = (wasteOnLeft ? -1.0 : 1.0) * leftOf(along);
     const Point place = at + kIdInside * scale * inwards + kIdBeside * scale * kept;
     const double room = std::min(kIdBeside * scale, std::min(panel.width, panel.height) / 4);
-    return {std::clamp(place.x, room, panel.width - room), std::clamp(place.y, room, panel.height - room)};
+    return {{std::clamp(place.x, room, panel.width - room), std::clamp(place.y, room, panel.height - room)}, inwards, 0, 0, scale};
 }
 
 /// Beside a line on the back, where it comes in, in words.
@@ -77,15 +78,8 @@ void addId(Drawing& drawing, const Project& project, const SolvedLine& line, con
     const Run edge = edgeRun(panel, mark.mark.edge);
     const Point at = edge.start + mark.mark.at * edge.along;
     const double scale = layers.markScale;
-    Label label{Ink::Text, {}, line.id, kIdHeight, Anchor::Middle, 0, line.id};
-    // The baseline hangs below the letters' middle by about a third of their height.
-    const Point drop{0, -0.36 * kIdHeight * scale};
-    if (layers.idsInside) {
-        label.at = insidePlace(panel, line, at, scale) + drop;
-    } else {
-        label.at = at + kIdAway * scale * outwards(edge) + drop;
-    }
-    drawing.marks.emplace_back(label);
+    const IdPlace outside{at, outwards(edge), kIdAway, kLongIdAway, scale};
+    drawing.marks.emplace_back(idLabel(line.id, layers.idsInside ? insidePlace(panel, line, at, scale) : outside));
 }
 
 void addSquareMark(Drawing& drawing, Point corner, Point first, Point second, double size) {

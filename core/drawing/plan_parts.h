@@ -12,6 +12,7 @@ namespace kerfwall {
 inline constexpr double kEdgeTick = 4.5;
 inline constexpr double kWasteTick = 3;
 inline constexpr double kIdAway = 8;
+inline constexpr double kLongIdAway = 5.5;  // where a long one begins
 inline constexpr double kIdHeight = 4;
 
 /// A directed straight reference on the panel.

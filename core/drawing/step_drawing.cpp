@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/drawing/id_label.h"
 #include "core/drawing/plan_parts.h"
 #include "core/drawing/step_parts.h"
 
@@ -31,6 +32,14 @@ void makeRoom(StepRoom& room, Point towards, double mm) {
     if (towards.y > kCrossing) room.above = std::max(room.above, mm);
 }
 
+/// What long ids of lines take beyond the usual room.
+double idRoom(const Project& project, const WorkStep& step) {
+    if (step.task == Task::Kerf) return 0;
+    double longest = 0;
+    for (const LayoutLine& line : project.lines) longest = std::max(longest, idLength(pictureId(line.id)));
+    return longest;
+}
+
 }  // namespace
 
 StepRoom stepRoom(const Project& project, const Solved& solved, const OrderOfWork& order, std::size_t index) {
@@ -38,7 +47,10 @@ StepRoom stepRoom(const Project& project, const Solved& solved, const OrderOfWor
     const Lying lying = lyingAt(project, step);
     StepRoom room;
     room.panel = boundsLaid(project.panel, lying);
-    if (step.task == Task::Mark && !step.see.empty()) room.left = room.right = room.below = room.above = kAroundMarks;
+    for (const EdgeMark& mark : step.see) {
+        const Point off = lying.put(-1.0 * leftOf(edgeRun(project.panel, mark.edge).along));
+        makeRoom(room, off, (step.task == Task::Mark ? kAroundMarks : kLongIdAway) + idRoom(project, step));
+    }
     if (step.task != Task::Kerf && !step.against) return room;
     takeIn(room.panel, laid(railOf(project, solved, step), lying));
     if (const auto way = cutWayOf(project, solved, step)) makeRoom(room, -1.0 * way->forward, kAroundBlade);

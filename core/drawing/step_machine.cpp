@@ -193,7 +193,11 @@ class MachineSketch {
         const Point far = near - kBladeLong * s() * way.forward;
         area(Ink::Blade, {near, far, far + across, near + across}, "blade");
         const Point drop{0, -0.36 * kWords * s()};
-        words(far + 0.5 * across - 3 * s() * way.forward + drop, "blade", 0, "blade");
+        const Point at = far + 0.5 * across - 3 * s() * way.forward + drop;
+        // Off a fence beside it.
+        const double off = m_sheet.step.against && std::abs(way.forward.x) < 0.5 ? onFence().off.x : 0;
+        const Anchor anchor = off > 0.5 ? Anchor::Right : off < -0.5 ? Anchor::Left : Anchor::Middle;
+        m_sheet.drawing.marks.emplace_back(Label{Ink::Text, at, "blade", kWords, anchor, 0, "blade"});
     }
 
     /// The panel is pushed at a table; the saw itself on a rail or an arm.

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/drawing/drawn_size.h"
+#include "core/drawing/id_label.h"
 #include "core/drawing/plan_parts.h"
 #include "core/drawing/step_parts.h"
 #include "core/geometry/angle.h"
@@ -18,6 +19,7 @@ namespace {
 
 // mm on paper.
 constexpr double kMeasureAway = 11;
+constexpr double kOverBlade = 6;
 constexpr double kMeasureHeight = 3;
 constexpr double kNameHeight = 2.8;
 constexpr double kNameInside = 3.2;
@@ -205,8 +207,8 @@ class PanelSketch {
             for (const LineMark& mark : line.marks) {
                 const bool isMade = holds(m_after.before.marks, mark.mark) || holds(m_after.here.marks, mark.mark);
                 const bool inView = holds(m_sheet.step.see, mark.mark) && isAbout(line.id);
-                const bool isUnderFence = mark.mark.edge == m_sheet.step.against;
-                if (inView || (isMade && m_sheet.step.task != Task::Kerf && !isUnderFence)) addMark(line, mark, inView);
+                const bool isCovered = mark.mark.edge == m_sheet.step.against || mark.mark.edge == m_sheet.step.stopEdge;
+                if (inView || (isMade && m_sheet.step.task != Task::Kerf && !isCovered)) addMark(line, mark, inView);
             }
         }
     }
@@ -224,10 +226,21 @@ class PanelSketch {
         const Point side = kWasteTick * m_sheet.scale * edge.along;
         if (mark.wasteToStart) stroke(ink, flag, flag - side, line.id);
         if (mark.wasteToEnd) stroke(ink, flag, flag + side, line.id);
-        if (m_after.here.marks.size() && inView) addMeasure(mark.mark, at, out);
-        const Point drop{0, -0.36 * kIdHeight * m_sheet.scale};
-        m_sheet.drawing.marks.emplace_back(Label{Ink::Text, m_sheet.lying.put(at + kIdAway * out) + drop, line.id, kIdHeight,
-                                                 Anchor::Middle, 0, line.id});
+        if (m_after.here.marks.size() && inView) addMeasure(mark.mark, at + idLength(pictureId(line.id)) * out, out);
+        // Long names are for where the marks are used: elsewhere they would take the picture's room.
+        if (inView || !isLongId(line.id)) addId(line.id, m_sheet.lying.put(at), unit(m_sheet.lying.put(out)));
+    }
+
+    void addId(const LineId& id, Point at, Point way) {
+        Label label = idLabel(pictureId(id), {at, way, kIdAway, kLongIdAway, m_sheet.scale});
+        label.id = id;
+        if (m_sheet.step.task == Task::Kerf && isLongId(id)) {  // along the way stands the blade: level, over it where it lies level
+            const double up = std::abs(way.x) > std::abs(way.y) ? kOverBlade : -kIdHeight / 3;
+            label.at = at + kIdAway * m_sheet.scale * way + Point{0, up * m_sheet.scale};
+            label.anchor = Anchor::Middle;
+            label.turn = 0;
+        }
+        m_sheet.drawing.marks.emplace_back(label);
     }
 
     /// Where a mark is made, how far it stands from the edge it is measured from: beyond its id, along the way out.

@@ -28,7 +28,7 @@ std::vector<TextBox> textBoxesOf(const QString& pdf) {
         if (!xml.isStartElement()) continue;
         const auto value = [&](const char* name) { return xml.attributes().value(QLatin1String(name)).toString(); };
         if (xml.name() == QLatin1String("page")) ++page;
-        if (xml.name() == QLatin1String("line")) boxes.push_back({page, {}, {}});
+        if (xml.name() == QLatin1String("font")) boxes.push_back({page, {}, {}});
         if (xml.name() == QLatin1String("font")) size = value("size").toDouble() * kMmPerPoint;
         if (xml.name() != QLatin1String("char")) continue;
         const QStringList quad = value("quad").split(QLatin1Char(' '));
@@ -58,16 +58,18 @@ QString closedUp(QString text) {
     return text;
 }
 
-LongWords::LongWords() { QCoreApplication::installTranslator(this); }
-LongWords::~LongWords() { QCoreApplication::removeTranslator(this); }
-
-QString LongWords::translate(const char*, const char* source, const char*, int) const {
-    QStringList words = QString::fromUtf8(source).split(QLatin1Char(' '));
+QString fourTenthsLonger(const QString& text) {
+    QStringList words = text.split(QLatin1Char(' '));
     const auto length = [](const QString& word) { return word.contains(QLatin1Char('%')) ? 0 : word.size(); };
     const auto longest = std::ranges::max_element(words, {}, length);
-    const auto more = static_cast<qsizetype>(std::ceil(0.4 * static_cast<double>(QString::fromUtf8(source).size())));
+    const auto more = static_cast<qsizetype>(std::ceil(0.4 * static_cast<double>(text.size())));
     if (length(*longest) > 1) longest->insert(1, QString(more, QLatin1Char('n')));
     return words.join(QLatin1Char(' '));
 }
+
+LongWords::LongWords() { QCoreApplication::installTranslator(this); }
+LongWords::~LongWords() { QCoreApplication::removeTranslator(this); }
+
+QString LongWords::translate(const char*, const char* source, const char*, int) const { return fourTenthsLonger(QString::fromUtf8(source)); }
 
 }  // namespace kerfwall

@@ -8,7 +8,7 @@
 
 namespace kerfwall {
 
-/// A line of text as a PDF page has it, mm from the page's top-left corner.
+/// A line of text, or a part of it in one font and size, as a PDF page has it, mm from the page's top-left corner.
 struct TextBox {
     int page = 0;  ///< from 1
     QRectF box;    ///< from the letters' baseline up to their size
@@ -24,7 +24,10 @@ struct TextBox {
 /// Without its spaces, for words that were broken.
 [[nodiscard]] QString closedUp(QString text);
 
-/// While it stands, every translated text is four tenths longer, as German and Swedish make them: the longest word of it.
+/// A text four tenths longer, as German and Swedish make it: the longest word of it.
+[[nodiscard]] QString fourTenthsLonger(const QString& text);
+
+/// While it stands, every translated text is four tenths longer.
 class LongWords : public QTranslator {
 public:
     LongWords();
