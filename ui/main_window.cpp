@@ -20,6 +20,7 @@
 #include "ui/first_sheet.h"
 #include "ui/header_line.h"
 #include "ui/job_card.h"
+#include "ui/keys_form.h"
 #include "ui/laying_tool.h"
 #include "ui/line_form.h"
 #include "ui/measure_tool.h"
@@ -117,6 +118,7 @@ void MainWindow::layOut() {
     m_lineForm = new LineForm(m_session, m_selection, m_card->widget());
     m_recordForm = new RecordForm(m_session, m_selection, m_card->widget());
     m_printForm = new PrintForm(m_session, m_card->widget());
+    m_keysForm = new KeysForm(*m_header->menus(), m_card->widget());
     layFirstSheet();
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
@@ -181,6 +183,7 @@ void MainWindow::connectHand() {
     connect(m_lineForm, &LineForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_recordForm, &RecordForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_printForm, &PrintForm::closeAsked, this, &MainWindow::layNoForm);
+    connect(m_keysForm, &KeysForm::closeAsked, this, &MainWindow::layNoForm);
     connect(m_printForm, &PrintForm::sheetsLaid, m_plan, &PlanView::laySheets);
     connect(m_printForm, &PrintForm::printAsked, this, &MainWindow::print);
     connect(m_printForm, &PrintForm::pdfAsked, this, &MainWindow::askPatternPdf);

@@ -21,6 +21,7 @@ class EntryLine;
 class FirstSheet;
 class HeaderLine;
 class JobCard;
+class KeysForm;
 class LineForm;
 class NoticeBar;
 class PickTool;
@@ -120,7 +121,7 @@ private:
     void layRecordForm();
     void layPrintForm();
     void layNoForm();
-    void tellKeys();
+    void layKeys();
 
     void askNew();
     void askOpen();
@@ -169,6 +170,7 @@ private:
     LineForm* m_lineForm = nullptr;
     RecordForm* m_recordForm = nullptr;
     PrintForm* m_printForm = nullptr;
+    KeysForm* m_keysForm = nullptr;
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;

@@ -5,8 +5,9 @@
 #include <QMenuBar>
 
 #include "ui/header_line.h"
+#include "ui/job_card.h"
+#include "ui/keys_form.h"
 #include "ui/main_window.h"
-#include "ui/notice_bar.h"
 #include "ui/rack.h"
 #include "ui/sheet_form.h"
 
@@ -34,7 +35,7 @@ void MainWindow::makeMenus() {
     bench->addAction(tr("The &whole bench: saws, drills, clamps, what is at hand"), QKeySequence(Qt::SHIFT | Qt::Key_F7), this, &MainWindow::layBenchForm);
     makeViewMenu();
     QMenu* help = m_header->menus()->addMenu(tr("&Help"));
-    help->addAction(tr("&Keys"), QKeySequence(Qt::Key_F1), this, &MainWindow::tellKeys);
+    help->addAction(tr("&Keys"), QKeySequence(Qt::Key_F1), this, &MainWindow::layKeys);
 }
 
 void MainWindow::makeFileMenu() {
@@ -68,13 +69,10 @@ void MainWindow::makeEditMenu() {
     makePickedMenu(edit);
 }
 
-void MainWindow::tellKeys() {
-    m_notice->tell(tr("1 to 8 take a tool; while something is in hand numbers go to the entry line, and Ctrl with them takes a tool. Over the plan the arrow keys move what is picked, else a pointer that Space clicks with; "
-                      "Shift moves ten steps. Tab goes from one thing to the next, Enter to the entry line, Esc leaves what is in hand. "
-                      "+ and − make a bore, a hole's depth or a fence larger or smaller. "
-                      "Ctrl with the wheel, + or − zooms; the wheel, Ctrl with the arrow keys, or Space held while dragging moves the sheet. "
-                      "Ctrl+0 shows the whole panel, F2 what is picked, F3 life size, F4 the next finding, F5 the other side view, F11 the next step of the order of work; "
-                      "Alt+1 to Alt+8 show or hide a layer. Ctrl+L shows how a line was laid, Ctrl+E takes what was measured, F6 opens the panel, F7 the bits, Shift+F7 the bench, F8 the size wanted."));
+void MainWindow::layKeys() {
+    m_card->layForm(m_keysForm);
+    m_keysForm->focusFirst();
+    refreshFirst();
 }
 
 }  // namespace kerfwall

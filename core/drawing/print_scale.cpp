@@ -41,8 +41,7 @@ const std::string kHint =
 std::expected<Correction, std::string> correctionFrom(const BarReading& reading, double before) {
     assert(reading.nominal > 0 && reading.measured > 0 && before > 0);
     const double share = reading.measured / reading.nominal;
-    const std::string said = numberText(reading.measured, 2) + " mm on a bar of " + numberText(reading.nominal, 2) + " mm is " +
-                             numberText(100 * share, 1) + " %";
+    const std::string said = "The bar measures " + numberText(100 * share, 1) + " % of what it is told to be";
     if (share < kLeastReading || share > kMostReading) {
         return std::unexpected(said + ", and no printer is that far off: 90 to 110 % is taken. Print without fitting to the page, "
                                       "and read both in the same units. " +

@@ -37,7 +37,7 @@ TEST(PrintScale, RefusesWhatIsNoPrintersFaultAndSaysWhatItIs) {
         EXPECT_TRUE(says(correction.error(), "90 to 110 %")) << correction.error();
         EXPECT_TRUE(says(correction.error(), "93.75 %")) << correction.error();
     }
-    EXPECT_TRUE(says(correctionFrom({200, 170}).error(), "170 mm on a bar of 200 mm is 85 %")) << correctionFrom({200, 170}).error();
+    EXPECT_TRUE(says(correctionFrom({200, 170}).error(), "The bar measures 85 % of what it is told to be")) << correctionFrom({200, 170}).error();
     EXPECT_NEAR(factorOf(100, 110), 0.909091, 5e-7);
 }
 
