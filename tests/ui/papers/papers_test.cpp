@@ -144,6 +144,17 @@ TEST_F(Published, CorrectsForThePrinterOnEachAxisByItself) {
         return stroke.from.x == stroke.to.x && std::abs(lengthOf(stroke) - 245) < kWithin;
     });
     EXPECT_TRUE(upright);
+    // The diagonal's crosses, 4.4 wide, stand over the bars' ends: 151.5 and 245 apart.
+    std::vector<Point> crosses;
+    for (const PageStroke& stroke : strokes) {
+        if (stroke.page == 1 && stroke.from.y == stroke.to.y && std::abs(lengthOf(stroke) - 4.4) < kWithin && stroke.width < 0.21) {
+            crosses.push_back(0.5 * (stroke.from + stroke.to));
+        }
+    }
+    const bool apart = std::ranges::any_of(crosses, [&](Point a) {
+        return std::ranges::any_of(crosses, [&](Point b) { return std::abs(b.x - a.x - 151.5) < kWithin && std::abs(a.y - b.y - 245) < kWithin; });
+    });
+    EXPECT_TRUE(apart);
 }
 
 // Expected from: ISO 216 and ISO 32000-1: a point is 1/72 inch; 210 mm are 595.2756, 297 mm 841.8898.

@@ -70,6 +70,20 @@ TEST_F(PrintIntoFile, ARollIsReadBackWithin5Micrometres) {
     EXPECT_GT(seen, 0U);
 }
 
+// Expected from: pencil. A panel of 270 x 180 takes one A4 on its side, its corner 10 from the sheet's, and the line 100 above it.
+TEST_F(PrintIntoFile, PaperOnItsSideIsPrintedOnItsSide) {
+    Project project = test::panelOf(270, 180);
+    project.lines = {test::offsetLine("A", Edge::Bottom, 100)};
+    const Solved solved = solve(project);
+    setUp(m_printer, printSheets(project, solved, {}).paper);
+    ASSERT_TRUE(printPattern(m_printer, project, solved, {}));
+    const auto pages = pathsOf(path());
+    ASSERT_EQ(pages.size(), 1U);
+    EXPECT_TRUE(std::ranges::any_of(pages[0].lines, [](const PageLine& line) {
+        return distance(line.from, {10, 100}) < 0.005 && distance(line.to, {280, 100}) < 0.005;
+    }));
+}
+
 TEST_F(PrintIntoFile, StoppedHalfWayTheOldFileStaysAndNothingElseLies) {
     QFile old(path());
     ASSERT_TRUE(old.open(QIODevice::WriteOnly));

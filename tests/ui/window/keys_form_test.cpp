@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QPushButton>
 
+#include "tests/core/geometry/projects.h"
 #include "tests/ui/window/hand_on_sheet.h"
 
 namespace kerfwall {
@@ -14,7 +15,7 @@ using KeysOnSheet = HandOnSheet;
 
 // A law: what the menus answer to stands on the list, none left out, and the list goes by Esc and by its button.
 TEST_F(KeysOnSheet, TheListHoldsEveryKeyOfTheMenus) {
-    m_window.chooseTool(MainWindow::LayAt);
+    m_window.session().start(test::windowProject());
     m_window.plan().setFocus();
     key(Qt::Key_F1);
     auto* form = m_window.findChild<KeysForm*>();

@@ -162,6 +162,16 @@ TEST_F(PrintOnSheet, AReprintMeasuresRight) {
     EXPECT_NEAR(longestStroke(file("after.pdf"), false, bars.y / printer.y) * printer.y, bars.y, 0.005);
 }
 
+// Expected from: pencil: on the back the grid begins at the panel's other bottom corner, so the three sheets end 150 left of it.
+TEST_F(PrintOnSheet, TheBacksSheetsBeginAtThePanelsOtherCorner) {
+    m_window.chooseTool(MainWindow::PickAt);
+    m_window.selection().clear();
+    choose("printLie", 1);
+    choose("printFace", 1);
+    EXPECT_TRUE(isDrawn({-150, 60}));
+    EXPECT_FALSE(isDrawn({550, 60}));
+}
+
 // Expected from: the trade: outside 90 to 110 % it is no printer; 93.75 % is 90 / 96.
 TEST_F(PrintOnSheet, AReadingThatNoPrinterMakesIsRefusedWithWhatItIs) {
     type("levelNominal", "100");
