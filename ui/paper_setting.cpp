@@ -121,10 +121,18 @@ class Figures {
         }
         if (m_set.depth) add(PaperWords::tr("Depth"), *m_set.depth);
         if (m_set.spacer) add(PaperWords::tr("Spacer"), *m_set.spacer);
+        addPlunge();
+    }
+    /// In the order in which the saw comes to them; an end where it runs in or out over the panel's edge has no mark of its own.
+    void addPlunge() {
+        constexpr double kAtTheEdge = 0.005;  // mm
         const auto plunge = plungeFromStart(m_project.panel, m_solved, m_step);
         if (!plunge) return;
+        const SolvedLine* line = findLine(m_solved, m_step.lines.front());
+        if (plunge->surfaceFrom > kAtTheEdge) add(PaperWords::tr("Blade meets the face at"), plunge->surfaceFrom);
         add(PaperWords::tr("Full depth from"), plunge->fullFrom);
         add(PaperWords::tr("Full depth to"), plunge->fullTo);
+        if (line && plunge->surfaceTo < distance(line->from, line->to) - kAtTheEdge) add(PaperWords::tr("Blade leaves the face at"), plunge->surfaceTo);
     }
     void addRouter() {
         if (m_set.bearing) {
@@ -193,7 +201,7 @@ QStringList lieWords(const WorkStep& step) {
     if (step.against) words += PaperWords::tr("%1 edge on the fence").arg(edgeWords(*step.against));
     if (step.stopEdge) words += PaperWords::tr("%1 edge at the stop").arg(edgeWords(*step.stopEdge));
     if (step.leads) words += PaperWords::tr("%1 end leads").arg(edgeWords(*step.leads));
-    if (step.setting.plunge) words += PaperWords::tr("full depth measured along the line from where the saw starts");
+    if (step.setting.plunge) words += PaperWords::tr("places measured along the line from where the saw starts");
     return words;
 }
 

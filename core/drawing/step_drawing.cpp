@@ -5,7 +5,10 @@
 
 #include "core/drawing/id_label.h"
 #include "core/drawing/plan_parts.h"
+#include "core/drawing/running_sizes.h"
 #include "core/drawing/step_parts.h"
+#include "core/shop/heading.h"
+#include "core/shop/step_text.h"
 
 namespace kerfwall {
 namespace {
@@ -47,6 +50,11 @@ StepRoom stepRoom(const Project& project, const Solved& solved, const OrderOfWor
     const Lying lying = lyingAt(project, step);
     StepRoom room;
     room.panel = boundsLaid(project.panel, lying);
+    if (!step.bores.empty() && !step.against) {
+        for (const Edge edge : {project.panel.referenceEdge, oppositeOf(measuredEnd(project.panel))}) {
+            makeRoom(room, lying.put(-1.0 * leftOf(edgeRun(project.panel, edge).along)), kRunningRoom);
+        }
+    }
     for (const EdgeMark& mark : step.see) {
         const Point off = lying.put(-1.0 * leftOf(edgeRun(project.panel, mark.edge).along));
         makeRoom(room, off, (step.task == Task::Mark ? kAroundMarks : kLongIdAway) + idRoom(project, step));

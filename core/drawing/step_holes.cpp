@@ -4,8 +4,10 @@
 
 #include "core/drawing/drawn_size.h"
 #include "core/drawing/plan_parts.h"
+#include "core/drawing/running_sizes.h"
 #include "core/drawing/step_parts.h"
 #include "core/geometry/edge_place.h"
+#include "core/shop/heading.h"
 #include "core/shop/step_text.h"
 
 namespace kerfwall {
@@ -88,9 +90,14 @@ double measuredAlong(const Panel& panel, const EdgeMark& mark) {
 void addHoleSizes(StepSheet& sheet) {
     const Edge end = measuredEnd(sheet.project.panel);
     const Edge reference = sheet.project.panel.referenceEdge;
-    if (!sheet.step.bores.empty()) {
+    if (sheet.step.against) {  // a setting of the press
         SizesFrom(sheet, end, reference).draw();
         SizesFrom(sheet, reference, end).draw();
+    } else {  // laid out on the panel
+        std::vector<Point> centres;
+        for (const ReliefHole& hole : sheet.step.bores) centres.push_back(hole.centre);
+        addRunningSizes(sheet, end, reference, centres);
+        addRunningSizes(sheet, reference, oppositeOf(end), centres);
     }
     addClampSizes(sheet);
 }

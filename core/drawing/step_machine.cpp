@@ -11,6 +11,7 @@
 #include "core/shop/lie.h"
 #include "core/shop/plunge_places.h"
 #include "core/shop/step_text.h"
+#include "core/shop/trimming.h"
 
 namespace kerfwall {
 namespace {
@@ -221,16 +222,23 @@ class MachineSketch {
         return m_sheet.step.stopSide == Side::Right;
     }
 
-    /// Beside the longest straight wall: the bit, and which way it goes round.
+    /// Whether a piece of the opening lies on the wall along which the text tells the feed; where it tells none, on any.
+    [[nodiscard]] bool isOnFeedWall(const OutlinePiece& piece, const Wall* wall) const {
+        if (piece.isArc || !findLine(m_sheet.solved, piece.on)) return false;
+        if (!wall) return true;
+        const Point middle = 0.5 * (piece.from + piece.to);
+        return piece.on == wall->line && dot(middle - wall->from, middle - wall->to) < 0;
+    }
+
+    /// Beside a straight wall: the bit, and which way it goes round.
     void addBitsWay() {
         const auto cutout = std::ranges::find(m_sheet.solved.cutouts, m_sheet.step.cutout, &SolvedCutout::id);
         if (cutout == m_sheet.solved.cutouts.end() || !m_sheet.step.setting.feedClockwise) return;
         const OutlinePiece* longest = nullptr;
         for (const OutlineLoop& loop : cutout->opening.loops) {
             for (const OutlinePiece& piece : loop) {
-                const bool isWall = !piece.isArc && findLine(m_sheet.solved, piece.on);
                 const bool isLonger = !longest || distance(piece.from, piece.to) > distance(longest->from, longest->to);
-                if (isWall && isLonger) longest = &piece;
+                if (isLonger && isOnFeedWall(piece, feedWall(*cutout))) longest = &piece;
             }
         }
         if (!longest) return;

@@ -2,8 +2,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/drawing/drawn_size.h"
-#include "core/drawing/id_label.h"
 #include "core/drawing/plan_parts.h"
 #include "core/drawing/step_parts.h"
 #include "core/geometry/angle.h"
@@ -18,9 +16,6 @@ namespace kerfwall {
 namespace {
 
 // mm on paper.
-constexpr double kMeasureAway = 11;
-constexpr double kOverBlade = 6;
-constexpr double kMeasureHeight = 3;
 constexpr double kNameHeight = 2.8;
 constexpr double kNameInside = 3.2;
 constexpr double kPastMouth = 0.4;
@@ -47,7 +42,7 @@ class PanelSketch {
         addKerfs(m_after.here, true);
         addFixtures();
         addCleaned();
-        addMarks();
+        addStepMarks(m_sheet, m_after);
     }
 
   private:
@@ -200,59 +195,6 @@ class PanelSketch {
                 }
             }
         }
-    }
-
-    void addMarks() {
-        for (const SolvedLine& line : m_sheet.solved.lines) {
-            for (const LineMark& mark : line.marks) {
-                const bool isMade = holds(m_after.before.marks, mark.mark) || holds(m_after.here.marks, mark.mark);
-                const bool inView = holds(m_sheet.step.see, mark.mark) && isAbout(line.id);
-                const bool isCovered = mark.mark.edge == m_sheet.step.against || mark.mark.edge == m_sheet.step.stopEdge;
-                if (inView || (isMade && m_sheet.step.task != Task::Kerf && !isCovered)) addMark(line, mark, inView);
-            }
-        }
-    }
-    [[nodiscard]] bool isAbout(const LineId& line) const {
-        return holds(m_sheet.step.lines, line) || m_sheet.step.lines.empty();
-    }
-
-    void addMark(const SolvedLine& line, const LineMark& mark, bool inView) {
-        const Run edge = edgeRun(m_sheet.project.panel, mark.mark.edge);
-        const Point at = edge.start + mark.mark.at * edge.along;
-        const Point out = -m_sheet.scale * leftOf(edge.along);
-        const Ink ink = inView ? Ink::HereEdge : Ink::EdgeTick;
-        stroke(ink, at, at + kEdgeTick * out, line.id);
-        const Point flag = at + 0.6 * kEdgeTick * out;
-        const Point side = kWasteTick * m_sheet.scale * edge.along;
-        if (mark.wasteToStart) stroke(ink, flag, flag - side, line.id);
-        if (mark.wasteToEnd) stroke(ink, flag, flag + side, line.id);
-        if (m_after.here.marks.size() && inView) addMeasure(mark.mark, at + idLength(pictureId(line.id)) * out, out);
-        // Long names are for where the marks are used: elsewhere they would take the picture's room.
-        if (inView || !isLongId(line.id)) addId(line.id, m_sheet.lying.put(at), unit(m_sheet.lying.put(out)));
-    }
-
-    void addId(const LineId& id, Point at, Point way) {
-        Label label = idLabel(pictureId(id), {at, way, kIdAway, kLongIdAway, m_sheet.scale});
-        label.id = id;
-        if (m_sheet.step.task == Task::Kerf && isLongId(id)) {  // along the way stands the blade: level, over it where it lies level
-            const double up = std::abs(way.x) > std::abs(way.y) ? kOverBlade : -kIdHeight / 3;
-            label.at = at + kIdAway * m_sheet.scale * way + Point{0, up * m_sheet.scale};
-            label.anchor = Anchor::Middle;
-            label.turn = 0;
-        }
-        m_sheet.drawing.marks.emplace_back(label);
-    }
-
-    /// Where a mark is made, how far it stands from the edge it is measured from: beyond its id, along the way out.
-    void addMeasure(const EdgeMark& mark, Point at, Point out) {
-        const Point off = m_sheet.lying.put(out);
-        const bool upright = std::abs(off.y) > std::abs(off.x);
-        const bool reads = upright ? off.y > 0 : off.x > 0;  // away from the panel
-        const Point drop = upright ? Point{0.36 * kMeasureHeight * m_sheet.scale, 0} : Point{0, -0.36 * kMeasureHeight * m_sheet.scale};
-        m_sheet.drawing.marks.emplace_back(Label{Ink::Text, m_sheet.lying.put(at + kMeasureAway * out) + drop,
-                                                 drawnSetting(measuredAlong(m_sheet.project.panel, mark), m_sheet.project.units),
-                                                 kMeasureHeight, reads ? Anchor::Left : Anchor::Right, upright ? 90.0 : 0.0,
-                                                 "measure"});
     }
 
     /// Just inside each edge, in the middle of its longest stretch that no line meets.

@@ -32,6 +32,9 @@ struct CutWay {
 /// The wood: openings, holes, kerfs, lines and marks, as far as they are made; what the step makes marked.
 void addPanelAfter(StepSheet& sheet, const PanelAfter& after);
 
+/// Edge marks, as far as they are made and this step is about them, with their lines' names.
+void addStepMarks(StepSheet& sheet, const PanelAfter& after);
+
 /// How far the centres of this step's holes stand from the edges they are measured from.
 void addHoleSizes(StepSheet& sheet);
 

@@ -23,10 +23,10 @@ std::string lieText(Router router, bool faceUp) {
            (router == Router::Table ? " on the router table." : " and clamp it; the router runs on top.");
 }
 
-/// The feed along the first wall that has a neighbour at both ends: "Along A that is from C to D."
+/// "Along A that is from C to D."
 std::string wallFeedText(const SolvedCutout& cutout, Router router, bool faceUp) {
-    const auto wall = std::ranges::find_if(cutout.walls, [](const Wall& is) { return is.startCorner && is.endCorner; });
-    if (wall == cutout.walls.end()) return "";
+    const Wall* wall = feedWall(cutout);
+    if (!wall) return "";
     const LineId& start = cutout.corners[*wall->startCorner].first;
     const LineId& end = cutout.corners[*wall->endCorner].second;
     const bool withWall = feedAlong(*wall, router, faceUp).first == wall->from;
@@ -82,6 +82,15 @@ int passesFor(double bite) {
 double bearingHeight(double thickness, double floorDepth, BearingAt bearingAt) {
     return bearingAt == BearingAt::Shank ? floorDepth - kBearingAboveFloor
                                          : thickness - floorDepth + kBearingAboveFloor;
+}
+
+const Wall* feedWall(const SolvedCutout& cutout) {
+    const Wall* longest = nullptr;
+    for (const Wall& wall : cutout.walls) {
+        if (!wall.startCorner || !wall.endCorner) continue;
+        if (!longest || distance(wall.from, wall.to) > distance(longest->from, longest->to) + 1e-6) longest = &wall;
+    }
+    return longest;
 }
 
 std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved) {

@@ -37,6 +37,9 @@ inline constexpr double kBiteAtOnce = 1.5;
 /// Source    tip: thickness - floor + 1; shank: floor - 1.
 [[nodiscard]] double bearingHeight(double thickness, double floorDepth, BearingAt bearingAt);
 
+/// The wall along which the feed is told: the longest with a neighbour at both ends; nullptr where there is none.
+[[nodiscard]] const Wall* feedWall(const SolvedCutout& cutout);
+
 /// One trimming step for each cutout whose border has a kerf; without a setting, and saying so, where the bit
 /// does not fit.
 [[nodiscard]] std::vector<WorkStep> trimSteps(const Project& project, const Solved& solved);

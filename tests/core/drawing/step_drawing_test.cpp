@@ -235,6 +235,30 @@ TEST(StepDrawing, TheBitsWayRunsAsTheFeedSays) {
     EXPECT_EQ(turn < 0, step.setting.feedClockwise.value());
 }
 
+// A law: the arrow runs beside the wall that the text names, a bit's radius off it.
+TEST(StepDrawing, TheBitsWayLiesAtTheWallTheTextNames) {
+    int told = 0;
+    for (const char* name : {"crate_end", "bench_leg", "stall_pennant", "round_window"}) {
+        const Planned job = sample(name);
+        for (std::size_t i = 0; i < job.order.steps.size(); ++i) {
+            const WorkStep& step = job.order.steps[i];
+            const std::size_t at = step.text.find("Along ");
+            if (step.task != Task::Trim || at == std::string::npos) continue;
+            ++told;
+            const LineId id = step.text.substr(at + 6, step.text.find(" that is", at) - at - 6);
+            const SolvedLine* line = findLine(job.solved, id);
+            ASSERT_NE(line, nullptr) << id;
+            const Lying lying = lyingAt(job.project, step);
+            const Point along = unit(lying.put(line->to) - lying.put(line->from));
+            for (const Stroke& arrow : named<Stroke>(job.picture(i), "feed")) {
+                EXPECT_NEAR(cross(along, unit(arrow.to - arrow.from)), 0, 1e-9) << name;
+                EXPECT_NEAR(std::abs(cross(along, arrow.from - lying.put(line->from))), job.solved.bitRadius, 1e-6) << name;
+            }
+        }
+    }
+    EXPECT_GE(told, 3);
+}
+
 // Pencil, from the file: bores of radius 25 tangent to x 120 and 280, y 140 and 260; at the press the fence stands 165, then
 // 235 from the spindle, and both rows have their centres 145 and 255 from the stop.
 TEST(StepDrawing, BoresAreDimensionedFromFenceAndStop) {

@@ -198,5 +198,23 @@ TEST(SettingFigures, TheFirstCutAtABoreIsTheFigure) {
     EXPECT_EQ(fenceOf("B"), "142.8");
 }
 
+// Expected from: pencil. N2 runs from (430, 300) by (-2, -3); its wall from (370, 210) to (330, 150) lies 108.17 to 180.28 along it.
+// The bit of 12.7 touches it 6.35 / tan(56.31 / 2) = 11.87 from the tip, so full depth lasts from 120.03 to 180.28, and a blade of
+// 160, 6 deep, runs out over 30.40 at either end (facts.md 1).
+TEST(SettingFigures, AStoppedCutTellsWhereTheBladeMeetsAndLeavesTheFace) {
+    const Project project = sampleProject(QStringLiteral("stall_pennant.kerfwall"));
+    const Solved solved = solve(project);
+    const OrderOfWork order = plan(project, solved);
+    std::map<std::string, std::string> figures;
+    for (const WorkStep& step : order.steps) {
+        if (step.task != Task::Kerf || step.lines.front() != "N2") continue;
+        for (const SettingFigure& figure : settingFigures(project, solved, step)) figures[figure.caption.toStdString()] = figure.value.toStdString();
+    }
+    EXPECT_EQ(figures["Blade meets the face at"], "89.63");
+    EXPECT_EQ(figures["Full depth from"], "120.03");
+    EXPECT_EQ(figures["Full depth to"], "180.28");
+    EXPECT_EQ(figures["Blade leaves the face at"], "210.67");
+}
+
 }  // namespace
 }  // namespace kerfwall
