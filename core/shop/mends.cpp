@@ -6,6 +6,7 @@
 #include "core/geometry/carrying.h"
 #include "core/geometry/marking.h"
 #include "core/geometry/solve.h"
+#include "core/shop/bore.h"
 #include "core/shop/finding_words.h"
 #include "core/shop/measured.h"
 #include "core/shop/word_list.h"
@@ -66,13 +67,29 @@ bool keepsFaces(const Project& before, const Project& after) {
     });
 }
 
+std::vector<Point> boresOf(const Solved& solved) {
+    std::vector<Point> centres;
+    for (const SolvedCutout& cutout : solved.cutouts) {
+        for (const Corner& corner : cutout.corners) {
+            if (isBored(corner, solved)) centres.push_back(centreOf(corner, *corner.boreRadius));
+        }
+    }
+    return centres;
+}
+
+/// Corners are bored before their kerfs are cut, so where a wall was found the bores stand already.
+bool keepsBores(const Solved& before, const Solved& after) {
+    constexpr double kSamePlace = 0.01;  // mm
+    return std::ranges::equal(boresOf(before), boresOf(after), [](Point one, Point other) { return distance(one, other) < kSamePlace; });
+}
+
 std::optional<Remedy> attempt(const PastWall& past, std::size_t record, const std::string& words, Project after) {
     if (!keepsFaces(past.project, after)) {
         return std::nullopt;
     }
     Solved solved = solve(after);
     const auto now = shortBy(after, solved, after.record[record]);
-    if (!now || isPast(*now) || spoilsAnother(past, after, solved) ||
+    if (!now || isPast(*now) || !keepsBores(past.solved, solved) || spoilsAnother(past, after, solved) ||
         stopsIn(after, solved) > stopsIn(past.project, past.solved)) {
         return std::nullopt;
     }

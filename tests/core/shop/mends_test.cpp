@@ -62,6 +62,16 @@ TEST(Mends, AcrossAsWell) {
     EXPECT_EQ(distanceOf(offers[0].project, "A"), 90);
 }
 
+// Corners are bored before their kerfs: a bore that stands does not go along.
+TEST(Mends, BoresThatStandDoNotGoAlong) {
+    Project project = hand::recordedWindow();
+    project.cutouts[0].corners = {{"A", "C", 20, ""}};
+    EXPECT_TRUE(mendsOf(project, {foundAt("A", Edge::Bottom, 89.7)}).empty());
+    EXPECT_TRUE(mendsOf(project, {foundAt("D", Edge::Right, 109.7)}).empty());
+    project.cutouts[0].corners.clear();
+    EXPECT_EQ(mendsOf(project, {foundAt("D", Edge::Right, 109.7)}).size(), 1U);
+}
+
 // B found on its line at 146: laid at 145.7 it would lie past it. Nothing can be offered.
 TEST(Mends, AWallThatIsOutAlreadyCannotGoAlong) {
     EXPECT_TRUE(mendsOf(hand::recordedWindow(), {foundAt("A", Edge::Bottom, 89.7), foundAt("B", Edge::Bottom, 146)}).empty());
