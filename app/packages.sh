@@ -3,7 +3,7 @@
 # and tests/run.sh with "." from the repository's top folder.
 
 program_packages="g++ cmake ninja-build ccache pkg-config qt6-base-dev qt6-svg-dev qt6-qpa-plugins
-    libcgal-dev nlohmann-json3-dev libqpdf-dev fonts-dejavu-core"
+    libcgal-dev libeigen3-dev nlohmann-json3-dev libqpdf-dev fonts-dejavu-core"
 test_packages="libgtest-dev libpolyclipping-dev librapidcheck-dev mupdf-tools poppler-utils qpdf librsvg2-bin"
 
 # missing_packages NAME...: those that are not installed.
