@@ -5,6 +5,7 @@
 
 #include "core/geometry/solve.h"
 #include "core/says/project_text.h"
+#include "core/strength/flex.h"
 
 namespace kerfwall {
 
@@ -66,6 +67,7 @@ std::expected<OpenedProject, QString> openProject(const QString& file) {
     if (!solved.troubles.empty()) {
         return refusedAt(file, solved.troubles.front().pointer, solved.troubles.front().sentence);
     }
+    solved = withFlex(*project, std::move(solved));
     return OpenedProject{std::move(*project), std::move(solved)};
 }
 

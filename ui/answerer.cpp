@@ -9,11 +9,11 @@ Answerer::Answerer(QObject* parent) : QObject(parent), m_thread([this](const std
 
 Answerer::~Answerer() = default;
 
-void Answerer::ask(AnswersPtr before, const Project& next) {
+void Answerer::ask(Question question) {
     m_isAsked = true;
     {
         const std::lock_guard lock(m_guard);
-        m_question = Question{std::move(before), next, ++m_number};
+        m_question = Asked{std::move(question), ++m_number};
     }
     m_news.notify_all();
 }
@@ -21,15 +21,15 @@ void Answerer::ask(AnswersPtr before, const Project& next) {
 void Answerer::work(const std::stop_token& stop) {
     std::unique_lock lock(m_guard);
     while (m_news.wait(lock, stop, [this] { return m_question.has_value(); })) {
-        const Question question = std::move(*m_question);
+        const Asked asked = std::move(*m_question);
         m_question.reset();
         lock.unlock();
-        AnswersPtr answers = answersTo(*question.before, question.next);
+        AnswersPtr answers = asked.question();
         lock.lock();
         m_answers = std::move(answers);
-        m_answeredNumber = question.number;
+        m_answeredNumber = asked.number;
         m_news.notify_all();
-        QMetaObject::invokeMethod(this, [this, number = question.number] { give(number); }, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(this, [this, number = asked.number] { give(number); }, Qt::QueuedConnection);
     }
 }
 

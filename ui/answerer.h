@@ -3,6 +3,7 @@
 
 #include <QObject>
 #include <condition_variable>
+#include <functional>
 #include <mutex>
 #include <optional>
 #include <thread>
@@ -20,8 +21,11 @@ public:
     explicit Answerer(QObject* parent = nullptr);
     ~Answerer() override;
 
+    /// What is asked; free of the window's thread.
+    using Question = std::function<AnswersPtr()>;
+
     /// Asks; `answered` follows from the event loop unless a newer question or `forget` comes first.
-    void ask(AnswersPtr before, const Project& next);
+    void ask(Question question);
     /// Waits for the newest question's answer and takes it; none where nothing was asked since the last answer.
     [[nodiscard]] AnswersPtr wait();
     /// What was asked is answered no more.
@@ -31,9 +35,8 @@ Q_SIGNALS:
     void answered(const kerfwall::AnswersPtr& answers);
 
 private:
-    struct Question {
-        AnswersPtr before;
-        Project next;
+    struct Asked {
+        Question question;
         int number = 0;
     };
 
@@ -47,7 +50,7 @@ private:
 
     std::mutex m_guard;  // for all below
     std::condition_variable_any m_news;
-    std::optional<Question> m_question;
+    std::optional<Asked> m_question;
     AnswersPtr m_answers;
     int m_answeredNumber = 0;
 

@@ -5,6 +5,7 @@
 
 #include "core/geometry/marking.h"
 #include "core/geometry/solve.h"
+#include "core/strength/flex.h"
 
 namespace kerfwall {
 
@@ -19,6 +20,14 @@ AnswersPtr answersTo(Project project) {
 
 AnswersPtr answersTo(const Answers& before, const Project& next) {
     return answersTo(carryCutouts(before.project, before.solved, next));
+}
+
+AnswersPtr answersWithFlex(const Answers& answers) {
+    auto whole = std::make_shared<Answers>(answers);
+    whole->solved = withFlex(answers.project, answers.solved);
+    whole->findings = findings(whole->project, whole->solved);
+    whole->hasFlex = true;
+    return whole;
 }
 
 }  // namespace kerfwall

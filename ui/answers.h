@@ -16,6 +16,7 @@ struct Answers {
     Solved solved;
     std::vector<Finding> findings;
     OrderOfWork order;
+    bool hasFlex = false;  ///< how far walls give is worked out too
 };
 using AnswersPtr = std::shared_ptr<const Answers>;
 
@@ -24,5 +25,8 @@ using AnswersPtr = std::shared_ptr<const Answers>;
 
 /// The same for a project changed from `before`, its seeds carried over (marking.h, carryCutouts).
 [[nodiscard]] AnswersPtr answersTo(const Answers& before, const Project& next);
+
+/// The same with how far walls give, which takes too long to follow a hand.
+[[nodiscard]] AnswersPtr answersWithFlex(const Answers& answers);
 
 }  // namespace kerfwall

@@ -14,6 +14,8 @@
 namespace kerfwall {
 namespace {
 
+constexpr int kRest = 250;  // ms after a change: a maker looks up
+
 constexpr qint64 kLargestFile = 16 * 1024 * 1024;  // bytes, as the project file says
 
 Project blankSheet() {
@@ -29,6 +31,13 @@ Project blankSheet() {
 
 Session::Session(QObject* parent) : QObject(parent) {
     connect(&m_answerer, &Answerer::answered, this, &Session::show);
+    connect(&m_flexer, &Answerer::answered, this, &Session::takeFlex);
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(kRest);
+    connect(&m_rest, &QTimer::timeout, this, [this] {
+        m_askedFlexOf = m_shown;
+        m_flexer.ask([shown = m_shown] { return answersWithFlex(*shown); });
+    });
     startNew();
 }
 
@@ -96,8 +105,26 @@ void Session::reset(const Project& project, const QString& path) {
     Q_EMIT opened();
 }
 
+/// Taken only while the sheet is what it was when it was asked.
+void Session::takeFlex(const AnswersPtr& answers) {
+    if (m_shown != m_askedFlexOf) return;
+    const bool isNews = answers->findings != m_shown->findings;
+    m_shown = answers;
+    if (isNews) Q_EMIT changed();
+}
+
+const Answers& Session::whole() {
+    commit();
+    if (!m_shown->hasFlex) {
+        m_askedFlexOf = m_shown;
+        takeFlex(answersWithFlex(*m_shown));
+    }
+    return *m_shown;
+}
+
 void Session::show(const AnswersPtr& answers) {
     m_shown = answers;
+    if (!m_shown->hasFlex && !m_inHand) m_rest.start();
     for (const CutDirection direction : kCutDirections) putCut(cut(direction));
     Q_EMIT changed();
 }
@@ -135,7 +162,7 @@ void Session::begin(const QString& name) {
 
 void Session::preview(const Project& next) {
     if (!m_inHand) return;
-    if (next.lines.size() > kLinesAtOnce) return m_answerer.ask(m_before, next);
+    if (next.lines.size() > kLinesAtOnce) return m_answerer.ask([before = m_before, next] { return answersTo(*before, next); });
     m_answerer.forget();
     Project carried = carryCutouts(m_before->project, m_before->solved, next);
     if (carried != project()) show(answersTo(std::move(carried)));

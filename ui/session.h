@@ -3,6 +3,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QTimer>
 #include <expected>
 #include <optional>
 #include <vector>
@@ -24,6 +25,8 @@ public:
     const Solved& solved() const { return m_shown->solved; }
     const std::vector<Finding>& findings() const { return m_shown->findings; }
     const OrderOfWork& order() const { return m_shown->order; }
+    /// All of it, with what follows a moment after each change: how far walls give. Ends what is in hand and waits for the rest.
+    const Answers& whole();
 
     QString path() const { return m_path; }
     /// What the sheet is called: its title, else its file's name.
@@ -94,12 +97,16 @@ private:
     };
 
     void show(const AnswersPtr& answers);
+    void takeFlex(const AnswersPtr& answers);
     void reset(const Project& project, const QString& path);
     void record(const QString& name, const Project& before);
     void putCut(const CuttingLine& to);
     void tellVanished(const Answers& before);
 
     AnswersPtr m_shown;
+    QTimer m_rest;              // since the last change
+    AnswersPtr m_askedFlexOf;
+    Answerer m_flexer;
     Answerer m_answerer;
     std::optional<Project> m_saved;
     QString m_path;

@@ -87,15 +87,15 @@ void MainWindow::saveAs() {
 }
 
 bool MainWindow::publishTo(const QString& dir) {
-    m_session.commit();
-    const Project& project = m_session.project();
+    const Answers& answers = m_session.whole();
+    const Project& project = answers.project;
     const auto paper = paperOf(project.printing.paper, project.panel);
     if (!paper) {
         m_notice->tell(QString::fromStdString(paper.error()));
         return false;
     }
     SheetProgress progress(this);
-    const auto done = publishPapers(project, m_session.solved(), m_session.findings(), m_session.order(), dir, *paper, progress.teller(), EdgeStrips::Made);
+    const auto done = publishPapers(project, answers.solved, answers.findings, answers.order, dir, *paper, progress.teller(), EdgeStrips::Made);
     m_notice->tell(done ? tr("The papers lie in %1.").arg(QDir::toNativeSeparators(dir)) : done.error());
     return done.has_value();
 }

@@ -47,6 +47,13 @@ struct SolvedLine {
     bool operator==(const SolvedLine&) const = default;
 };
 
+/// How far a wall gives under a side push, at its weakest place; see core/strength/flex.h.
+struct WallGive {
+    double gives = 0;  ///< mm along the push: the mean of the pushed stretch
+    Point at;          ///< its middle
+    bool operator==(const WallGive&) const = default;
+};
+
 /// A stretch of the cutout's border on a line.
 struct Wall {
     LineId line;
@@ -55,6 +62,7 @@ struct Wall {
     Side waste = Side::Left;  ///< side of the waste seen along the *line's* direction
     std::optional<std::size_t> startCorner;  ///< index into corners; none at the panel's edge
     std::optional<std::size_t> endCorner;
+    std::optional<WallGive> give{};  ///< once worked out (withFlex): solve leaves it empty
     bool operator==(const Wall&) const = default;
 };
 

@@ -26,6 +26,9 @@ namespace kerfwall {
 /// corner-short: one a corner beyond the limit; below it one note a cutout that is wanted sharp.
 [[nodiscard]] std::vector<Finding> cornerFindings(const Project& project, const Solved& solved);
 
+/// arm-flex: one a wall whose give is known and beyond the limit, value what it gives.
+[[nodiscard]] std::vector<Finding> flexFindings(const Project& project, const Solved& solved);
+
 /// wall-nick: one a hollow that is no corner's. wall-lost: one a stretch, value its length.
 [[nodiscard]] std::vector<Finding> wallFindings(const Project& project, const Solved& solved);
 

@@ -44,6 +44,9 @@ LimitPair startingLimits(std::string_view code, const Project& project, bool bet
     if (code == "hole-wall") {
         return {3.5, 2.5};
     }
+    if (code == "arm-flex") {
+        return {0.3, std::nullopt};
+    }
     if (code == "work-size") {
         return {0.2, 1.0};
     }

@@ -144,10 +144,15 @@ Json sizeOf(const FacingSize& size, const std::optional<Exactness>& exact) {
 }
 
 Json wallOf(const Wall& wall) {
-    return Json{{"line", wall.line},
+    Json object{{"line", wall.line},
                 {"from", placeOf(wall.from)},
                 {"to", placeOf(wall.to)},
                 {"waste", wordFor(kSideWords, wall.waste)}};
+    if (wall.give) {
+        object["gives"] = wall.give->gives;
+        object["gives_at"] = placeOf(wall.give->at);
+    }
+    return object;
 }
 
 // An inward corner has no arc of its own, so nothing is said about one.

@@ -18,6 +18,7 @@ namespace {
 
 constexpr double kFinest = 12;             // mm, a triangle's side on a plain panel
 constexpr double kTrianglesOfAll = 8000;   // on a large one
+constexpr double kSidesOfArea = 2.3;       // triangles of side a on an area of a²
 constexpr double kSameDiameter = 0.05;     // mm
 constexpr double kOnWall = 2e-3;           // mm
 constexpr double kSampleStep = 15;         // mm along a wall
@@ -163,13 +164,8 @@ class PushedStretch {
     std::vector<Rim> m_rims;
 };
 
-struct Weakest {
-    double gives = -1;
-    Point at;
-};
-
 /// Where a stretch gives most: looked for step by step, then between the best step's neighbours.
-Weakest weakestOf(const PushedStretch& stretch, const HeldPlate& plate) {
+WallGive weakestOf(const PushedStretch& stretch, const HeldPlate& plate) {
     const double span = stretch.last() - stretch.first();
     const int count = std::clamp(static_cast<int>(std::ceil(span / kSampleStep)) + 1, 1, kMostSamples);
     const double step = count > 1 ? span / (count - 1) : 0;
@@ -201,38 +197,46 @@ bool liesOn(const OutlinePiece& piece, const Wall& wall) {
     return dot(middle - wall.from, middle - wall.to) <= 0;
 }
 
-}  // namespace
-
-std::vector<WallFlex> flexOf(const Project& project, const Solved& solved) {
-    const auto holds = holdsOf(project);
-    if (!holds || holds->empty()) return {};
-    const PlateShape shape = shapeOf(project, solved, *holds);
-    if (shape.openings.empty()) return {};
-    const double area = shape.width * shape.height;
-    const PlateMesh mesh = meshOf(shape, std::max(kFinest, std::sqrt(2.3 * area / kTrianglesOfAll)));
-    if (mesh.triangles.empty()) return {};
-    const HeldPlate plate(mesh, elasticOf(project.panel.material, shape.thickness));
-    if (!plate.isSound()) return {};
-    const auto limits = project.limits.find("arm-flex");
-    const double force = limits == project.limits.end() ? kSidePush : limits->second.force.value_or(kSidePush);
-    std::vector<WallFlex> flex;
-    for (std::size_t c = 0; c < solved.cutouts.size(); ++c) {
-        const SolvedCutout& cutout = solved.cutouts[c];
-        for (std::size_t w = 0; w < cutout.walls.size(); ++w) {
-            Weakest weakest;
-            for (const OutlineLoop& loop : cutout.opening.loops) {
-                for (const OutlinePiece& piece : loop) {
-                    if (!liesOn(piece, cutout.walls[w])) continue;
-                    const PushedStretch stretch(piece, mesh);
-                    if (!stretch.isPushable()) continue;
-                    const Weakest found = weakestOf(stretch, plate);
-                    if (found.gives > weakest.gives) weakest = found;
-                }
-            }
-            if (weakest.gives >= 0) flex.push_back({c, w, force * weakest.gives, weakest.at});
+/// The weakest place of a wall, for a push of 1 N; none where no part of the wall is left to push or held at all.
+std::optional<WallGive> weakestOf(const Wall& wall, const Outline& opening, const PlateMesh& mesh, const HeldPlate& plate) {
+    std::optional<WallGive> weakest;
+    for (const OutlineLoop& loop : opening.loops) {
+        for (const OutlinePiece& piece : loop) {
+            if (!liesOn(piece, wall)) continue;
+            const PushedStretch stretch(piece, mesh);
+            if (!stretch.isPushable()) continue;
+            const WallGive found = weakestOf(stretch, plate);
+            if (!weakest || found.gives > weakest->gives) weakest = found;
         }
     }
-    return flex;
+    return weakest;
+}
+
+}  // namespace
+
+double sidePushOf(const Project& project) {
+    const auto limits = project.limits.find("arm-flex");
+    return limits == project.limits.end() ? kSidePush : limits->second.force.value_or(kSidePush);
+}
+
+Solved withFlex(const Project& project, Solved solved) {
+    const auto holds = holdsOf(project);
+    if (!holds || holds->empty()) return solved;
+    const PlateShape shape = shapeOf(project, solved, *holds);
+    if (shape.openings.empty()) return solved;
+    const double area = shape.width * shape.height;
+    const PlateMesh mesh = meshOf(shape, std::max(kFinest, std::sqrt(kSidesOfArea * area / kTrianglesOfAll)));
+    if (mesh.triangles.empty()) return solved;
+    const HeldPlate plate(mesh, elasticOf(project.panel.material, shape.thickness));
+    if (!plate.isSound()) return solved;
+    const double push = sidePushOf(project);
+    for (SolvedCutout& cutout : solved.cutouts) {
+        for (Wall& wall : cutout.walls) {
+            const auto weakest = weakestOf(wall, cutout.opening, mesh, plate);
+            if (weakest) wall.give = WallGive{push * weakest->gives, weakest->at};
+        }
+    }
+    return solved;
 }
 
 }  // namespace kerfwall
