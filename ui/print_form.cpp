@@ -42,6 +42,10 @@ PrintForm::PrintForm(Session& session, QWidget* parent)
     m_column->addWidget(new PatternChecks(m_session, this));
     connect(m_scale, &ScaleEntry::closeAsked, this, &PrintForm::closeAsked);
     connect(&m_session, &Session::changed, this, &PrintForm::refresh);
+    connect(&m_session, &Session::opened, this, [this] {
+        m_wish = {};
+        tellPrinted();
+    });
     hide();
 }
 
@@ -120,7 +124,7 @@ void PrintForm::takePrinter(const QString& printer) {
 void PrintForm::showEvent(QShowEvent* event) {
     QFrame::showEvent(event);
     fillPrinters();
-    refresh();
+    tellPrinted();
 }
 
 void PrintForm::hideEvent(QHideEvent* event) {
@@ -143,6 +147,11 @@ Paper PrintForm::laidPaper() const { return sheetsOf(m_session.project()).paper;
 
 /// How the pattern is printed changes nothing of what is solved.
 Sheets PrintForm::sheetsOf(const Project& project) const { return printSheets(project, m_session.solved(), m_wish); }
+
+void PrintForm::tellPrinted() {
+    m_scale->measureAnew();
+    refresh();
+}
 
 void PrintForm::focusFirst() { m_printers->setFocus(Qt::ShortcutFocusReason); }
 

@@ -37,6 +37,8 @@ public:
     /// Who is asked which printers there are; the system's unless set.
     void askForPrinters(const PrinterNames& names);
     void focusFirst();
+    /// A print or its PDF was made as it is set: what is measured next is measured off it.
+    void tellPrinted();
 
 Q_SIGNALS:
     void closeAsked();

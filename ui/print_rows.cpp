@@ -19,6 +19,13 @@ constexpr double kMostMargin = 60, kMostOverlap = 60;  // mm: more leaves nothin
 
 QString text(const char* source) { return QCoreApplication::translate("kerfwall::PrintRows", source); }
 
+/// Makes a change of how the paper is used; a correction stays with the paper's sides where it comes to lie the other way.
+void withPaperTurned(Project& project, const PrintRows& rows, const std::function<void()>& change) {
+    const bool layOnItsSide = liesOnItsSide(rows.laidFor(project));
+    change();
+    if (liesOnItsSide(rows.laidFor(project)) != layOnItsSide) std::swap(project.printing.scaleX, project.printing.scaleY);
+}
+
 ChoiceRow paperRow(const PrintRows& rows) {
     ChoiceRow row;
     row.label = text("Paper");
@@ -35,8 +42,7 @@ ChoiceRow paperRow(const PrintRows& rows) {
     };
     row.write = [rows](Project& project, int option) {
         const auto index = static_cast<std::size_t>(option);
-        project.printing.paper = index < kPaperNames.size() ? std::string(kPaperNames[index]) : kUsualRoll;
-        takeKeptScale(project, rows.laidFor(project), rows.printer);
+        withPaperTurned(project, rows, [&] { project.printing.paper = index < kPaperNames.size() ? std::string(kPaperNames[index]) : kUsualRoll; });
     };
     return row;
 }
@@ -49,8 +55,7 @@ ChoiceRow lieRow(const PrintRows& rows) {
     row.options = [](const Project&) { return QStringList{text("as fewest sheets do"), text("upright"), text("on its side")}; };
     row.read = [rows](const Project&) { return static_cast<int>(rows.wish.lie); };
     row.write = [rows](Project& project, int option) {
-        rows.wish.lie = static_cast<PaperLie>(option);
-        takeKeptScale(project, rows.laidFor(project), rows.printer);
+        withPaperTurned(project, rows, [&] { rows.wish.lie = static_cast<PaperLie>(option); });
         rows.wished();
     };
     return row;
@@ -64,7 +69,9 @@ LengthRow marginRow(const PrintRows& rows) {
     row.high = kMostMargin;
     row.range = text("Margins are up to 60 mm wide.");
     row.read = [](const Project& project) { return std::optional(project.printing.margin); };
-    row.write = [](Project& project, std::optional<double> value) { project.printing.margin = *value; };
+    row.write = [rows](Project& project, std::optional<double> value) {
+        withPaperTurned(project, rows, [&] { project.printing.margin = *value; });
+    };
     row.refusal = [rows](const Project& project) {
         const double least = leastMarginOf(rows.printer, rows.laidFor(project));
         if (project.printing.margin >= least) return QString();
@@ -73,7 +80,7 @@ LengthRow marginRow(const PrintRows& rows) {
     return row;
 }
 
-LengthRow overlapRow() {
+LengthRow overlapRow(const PrintRows& rows) {
     LengthRow row;
     row.label = text("Overlap of sheets");
     row.objectName = QStringLiteral("printOverlap");
@@ -81,7 +88,9 @@ LengthRow overlapRow() {
     row.high = kMostOverlap;
     row.range = text("Sheets overlap by 0 to 60 mm.");
     row.read = [](const Project& project) { return std::optional(project.printing.overlap); };
-    row.write = [](Project& project, std::optional<double> value) { project.printing.overlap = *value; };
+    row.write = [rows](Project& project, std::optional<double> value) {
+        withPaperTurned(project, rows, [&] { project.printing.overlap = *value; });
+    };
     return row;
 }
 
@@ -141,7 +150,7 @@ void addPrintRows(SheetForm& form, const PrintRows& rows) {
     form.addLength(rollRow(), isOnRoll);
     form.addChoice(lieRow(rows), isSheets);
     form.addLength(marginRow(rows), isTiled);
-    form.addLength(overlapRow(), isTiled);
+    form.addLength(overlapRow(rows), isTiled);
     form.addChoice(faceRow());
     form.addChoice(hairlineRow());
 }
@@ -161,11 +170,20 @@ QString sheetsInWords(const Project& project, const Sheets& sheets) {
     }
     const QString paper = paperWords(project.printing.paper);
     const QString lies = liesOnItsSide(sheets.paper) ? text("on its side") : text("upright");
+    if (rollWidth(project.printing.paper)) {
+        const double piece = std::max(sheets.paper.width, sheets.paper.height) == *rollWidth(project.printing.paper)
+                                 ? std::min(sheets.paper.width, sheets.paper.height)
+                                 : std::max(sheets.paper.width, sheets.paper.height);
+        const QString length = lengthUnitFor(piece, project.units);
+        return count == 1 ? text("One piece of the roll, %1 long.").arg(length) : text("%1 pieces of the roll, each %2 long.").arg(count).arg(length);
+    }
     if (count == 1) return text("One sheet of %1, %2.").arg(paper, lies);
     const int blank = sheets.columns * sheets.rows - count;
     const QString left = blank == 0 ? QString() : text(", %1 of them blank and left out").arg(blank);
-    return text("%1 sheets of %2, %3: %4 across and %5 up%6, as they lie on the plan.")
-        .arg(count).arg(paper, lies).arg(sheets.columns).arg(sheets.rows).arg(left);
+    const QString words = text("%1 sheets of %2, %3: %4 across and %5 up%6, as they lie on the plan.")
+                              .arg(count).arg(paper, lies).arg(sheets.columns).arg(sheets.rows).arg(left);
+    if (project.printing.overlap > 0) return words;
+    return words + QLatin1Char(' ') + text("Without overlap they are butted, and no mark stands on both of two neighbours.");
 }
 
 }  // namespace kerfwall

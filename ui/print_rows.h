@@ -21,7 +21,7 @@ struct PrintRows {
 /// "A4", "letter", "ANSI C", "as the panel", "a roll".
 [[nodiscard]] QString paperWords(const std::string& name);
 
-/// Paper, how it lies, margin, overlap, face and line width. What was measured off the printer goes with the paper as it lies.
+/// Paper, how it lies, margin, overlap, face and line width. A correction turns with the paper.
 void addPrintRows(SheetForm& form, const PrintRows& rows);
 
 /// What was measured off that printer's prints, on paper that lies so; the project is left as it is where nothing was.

@@ -59,8 +59,8 @@ ScaleEntry::ScaleEntry(Session& session, QWidget* parent)
     m_grid->addWidget(m_none, 8, 0, 1, 3);
     connect(m_useKept, &QPushButton::clicked, this, &ScaleEntry::takeKept);
     connect(m_none, &QPushButton::clicked, this, [this] {
-        tell({});
         setScale(tr("Take the correction out"), {});
+        measureAnew();
     });
     tell({});
 }
@@ -105,23 +105,21 @@ void ScaleEntry::setScale(const QString& step, const PrintScale& scale) {
     refresh();
 }
 
-/// Once taken the field is empty again: entered twice it would correct twice.
+/// Corrects the print that was measured, so a reading entered twice, or mended, is not corrected twice.
 void ScaleEntry::take(Axis axis, std::optional<double> measured) {
     const auto nominal = m_rows[axis].nominal->value();
     if (!measured || !nominal) return;
     PrintScale now = scale();
-    double& factor = axis == Level ? now.x : now.y;
-    const auto correction = correctionFrom({*nominal, *measured}, factor);
+    const auto correction = correctionFrom({*nominal, *measured}, axis == Level ? m_printed.x : m_printed.y);
     if (!correction) return tell(QString::fromStdString(correction.error()));
-    m_rows[axis].measured->showAnyway(std::nullopt);
-    factor = correction->factor;
+    (axis == Level ? now.x : now.y) = correction->factor;
     tell(QString::fromStdString(correction->remark));
     setScale(axis == Level ? tr("Correct the print across") : tr("Correct the print up"), now);
 }
 
 void ScaleEntry::takeKept() {
     const auto kept = keptScale(m_printer);
-    tell({});
+    measureAnew();
     if (kept) setScale(tr("Take what was measured off the printer"), scaleOnPaper(*kept, m_sheets.paper));
 }
 
@@ -131,25 +129,36 @@ void ScaleEntry::tell(const QString& sentence) {
 }
 
 void ScaleEntry::show(const Sheets& sheets, const QString& printer) {
+    const bool isOther = printer != m_printer || sheets.paper != m_sheets.paper;
     m_sheets = sheets;
-    if (printer != m_printer) tell({});
     m_printer = printer;
+    if (isOther) measureAnew();
     const Project& project = m_session.project();
     const ScaleBars bars = scaleBarsOf(sheets, project.printing, project.units);
     for (const Row& row : m_rows) {
         row.nominal->setUnits(project.units);
         row.measured->setUnits(project.units);
     }
-    m_rows[Level].nominal->show(bars.level);
-    m_rows[Upright].nominal->show(bars.upright);
+    if (!isRead()) {
+        m_rows[Level].nominal->show(bars.level);
+        m_rows[Upright].nominal->show(bars.upright);
+    }
     refresh();
+}
+
+bool ScaleEntry::isRead() const { return m_rows[Level].measured->value() || m_rows[Upright].measured->value(); }
+
+void ScaleEntry::measureAnew() {
+    tell({});
+    m_printed = scale();
+    for (const Row& row : m_rows) row.measured->showAnyway(std::nullopt);
 }
 
 void ScaleEntry::refresh() {
     const PrintScale now = scale();
     const bool plain = now == PrintScale{};
     m_now->setText(plain ? tr("Nothing is corrected yet: the pattern is sent as large as it is.")
-                         : tr("The next print is made %1 times as wide and %2 times as high.").arg(factorText(now.x), factorText(now.y)));
+                         : tr("The next print is made %1 times as wide and %2 times as high; measure that one anew.").arg(factorText(now.x), factorText(now.y)));
     m_none->setVisible(!plain);
     const auto kept = keptScale(m_printer);
     const PrintScale here = kept ? scaleOnPaper(*kept, m_sheets.paper) : now;

@@ -26,6 +26,8 @@ public:
 
     /// The sheets that are printed, and on which printer ("": elsewhere).
     void show(const Sheets& sheets, const QString& printer);
+    /// What is measured from now on is measured off a print with the correction of now: readings are taken away.
+    void measureAnew();
 
 Q_SIGNALS:
     void closeAsked();
@@ -42,6 +44,7 @@ private:
     void takeKept();
     void refresh();
     PrintScale scale() const;
+    bool isRead() const;
     void setScale(const QString& step, const PrintScale& scale);
 
     Session& m_session;
@@ -53,6 +56,7 @@ private:
     QPushButton* m_none;
     Sheets m_sheets;
     QString m_printer;
+    PrintScale m_printed;  // the correction of the print that is measured
 };
 
 }  // namespace kerfwall

@@ -47,7 +47,8 @@ void MainWindow::print() {
     if (printer.printerName() != m_printForm->printer()) takeKeptScale(project, m_printForm->laidPaper(), printer.printerName());
     SheetProgress progress(this);
     const auto printed = printPattern(printer, project, m_session.solved(), m_session.findings(), progress.teller());
-    if (!printed) m_notice->tell(printed.error());
+    if (!printed) return m_notice->tell(printed.error());
+    m_printForm->tellPrinted();
 }
 
 bool MainWindow::writePatternTo(const QString& path) {
@@ -55,6 +56,7 @@ bool MainWindow::writePatternTo(const QString& path) {
     SheetProgress progress(this);
     const auto written = writePattern(m_session.project(), m_session.solved(), m_session.findings(), m_printForm->wish(), path, progress.teller());
     m_notice->tell(written ? tr("The pattern lies in %1: print it without scaling.").arg(QDir::toNativeSeparators(path)) : written.error());
+    if (written) m_printForm->tellPrinted();
     return written.has_value();
 }
 

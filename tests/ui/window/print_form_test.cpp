@@ -125,9 +125,13 @@ TEST_F(PrintOnSheet, TheCorrectionComesBackFromTheBars) {
     EXPECT_NEAR(project().printing.scaleY, 0.996016, 5e-7);
     EXPECT_TRUE(words("scaleNow").contains(QStringLiteral("1.0081 times as wide and 0.9960 times as high")));
     auto* measured = m_window.findChild<QLineEdit*>(QStringLiteral("levelMeasured"));
-    EXPECT_TRUE(measured->text().isEmpty());
+    EXPECT_EQ(measured->text(), QStringLiteral("99.2 mm"));
     QTest::keyClick(measured, Qt::Key_Return);
+    type("levelMeasured", "99.2");
     EXPECT_NEAR(project().printing.scaleX, 1.008065, 5e-7) << "entered twice it is not corrected twice";
+    type("levelMeasured", "99.5");
+    EXPECT_NEAR(project().printing.scaleX, 100 / 99.5, 5e-7) << "a reading that is mended takes the other's place";
+    m_window.session().undo();
     m_window.session().undo();
     m_window.session().undo();
     EXPECT_EQ(project().printing.scaleX, 1);
@@ -142,6 +146,25 @@ double longestStroke(const QString& pdf, bool isLevel, double nearly) {
         if ((isLevel ? up : across) < 1e-6 && std::abs(length - nearly) < 0.02) found = length;
     }
     return found;
+}
+
+// A law: nothing is corrected unasked. What was measured off a printer is offered to another template and not put into it, however
+// its paper is changed; and how the last one's paper lay is not this one's.
+TEST_F(PrintOnSheet, AnotherTemplateIsLeftAsItIs) {
+    choosePrinterBefore(1);
+    type("levelNominal", "100");
+    type("levelMeasured", "99.2");
+    choose("printLie", 1);
+    m_window.session().start(test::windowProject());
+    EXPECT_EQ(form()->wish(), PrintWish{});
+    key(Qt::Key_P, Qt::ControlModifier);
+    EXPECT_TRUE(m_window.findChild<QPushButton*>(QStringLiteral("scaleUseKept"))->isVisible());
+    choose("printPaper", 1);
+    choose("printLie", 2);
+    choose("printPaper", 5);
+    EXPECT_EQ(project().printing.scaleX, 1);
+    EXPECT_EQ(project().printing.scaleY, 1);
+    EXPECT_TRUE(m_window.findChild<QLineEdit*>(QStringLiteral("levelMeasured"))->text().isEmpty());
 }
 
 // Expected from: pencil. A printer that makes 99.2 of 100 across and 100.4 up; the bars of the reprint, times that, are as long as
@@ -221,6 +244,7 @@ TEST_F(PrintOnSheet, FaceLinesContentsAndARollAreStepsOfTheProject) {
     EXPECT_TRUE(waste->isChecked());
     choose("printPaper", 11);
     EXPECT_EQ(project().printing.paper, "roll-610");
+    EXPECT_TRUE(words("printSheets").startsWith(QStringLiteral("One piece of the roll, "))) << words("printSheets").toStdString();
     type("printRoll", "420.5");
     EXPECT_EQ(project().printing.paper, "roll-420.5");
     EXPECT_TRUE(readProject(writeProject(project())).has_value());
