@@ -75,11 +75,15 @@ QString settingText(const Project& project, const WorkStep& step) {
     const auto size = [&](double mm) { return sizeFor(mm, project.units); };
     QStringList parts;
     QString first = sawText(project, step);
-    if (set.fence) first += QLatin1Char(' ') + size(*set.fence);
+    const auto setAt = [&](double last) {
+        const bool isOther = step.firstCut && size(step.firstCut->at) != size(last);
+        return isOther ? text("%1, then %2").arg(size(step.firstCut->at), size(last)) : size(last);
+    };
+    if (set.fence) first += QLatin1Char(' ') + setAt(*set.fence);
     parts << first;
     if (set.angle && *set.angle != 0) parts << text("turned %1").arg(angleFor(*set.angle));
     if (set.wedge) parts << text("wedge %1 over %2").arg(size(set.wedge->rise), size(set.wedge->length));
-    if (set.stop) parts << text("stop %1").arg(size(*set.stop));
+    if (set.stop) parts << text("stop %1").arg(setAt(*set.stop));
     if (set.bladeHeight) parts << bladeText(project, step);
     if (set.depth) parts << text("depth %1").arg(size(*set.depth));
     return parts.join(QStringLiteral(", "));

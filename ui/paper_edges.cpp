@@ -20,6 +20,7 @@ constexpr double kLetters = 2.6;
 constexpr double kCaptionOver = 1.6;
 constexpr double kBarUp = 3;  // from the page's usable foot
 constexpr double kJoinRing = 1.5;
+constexpr double kBarWords = 52;  // a bar's length and correction behind it
 constexpr double kClipBeyond = 0.5;
 
 struct Strips {
@@ -46,7 +47,7 @@ QString nameOf(Edge edge) {
 }
 
 /// A ring on the edge's middle in the middle of what two pieces share.
-void paintJoin(QPainter& painter, const View& view, double at, double middle, const QColor& colour) {
+void paintJoin(QPainter& painter, const View& view, double at, double middle, const QString& name, const QColor& colour) {
     Drawing ring;
     ring.marks.emplace_back(Circle{Ink::ReliefHole, {at, middle}, kJoinRing, {}});
     ring.marks.emplace_back(Stroke{Ink::Centre, {at, middle - 2 * kJoinRing}, {at, middle + 2 * kJoinRing}, {}});
@@ -54,6 +55,7 @@ void paintJoin(QPainter& painter, const View& view, double at, double middle, co
     Palette palette = paletteOf(PaletteKind::Paper);
     palette.faint = colour;
     paintDrawing(painter, ring, palette, view);
+    writeText(painter, view.toDevice({at, middle}) + QPointF(0, -2.4 * kJoinRing), name, {kLetters * 0.8, false, colour, Anchor::Middle});
 }
 
 void paintPiece(QPainter& painter, const Strips& strips, const StripPiece& piece) {
@@ -70,8 +72,13 @@ void paintPiece(QPainter& painter, const Strips& strips, const StripPiece& piece
     paintDrawing(painter, drawing, strips.palette, view);
     const double middle = drawing.bounds.high.y - kStripFlap / 2;
     const double share = strips.printing.overlap / 2;
-    if (piece.from > 0) paintJoin(painter, view, piece.from + share, middle, strips.palette.ink);
-    if (piece.to < whole) paintJoin(painter, view, piece.to - share, middle, strips.palette.ink);
+    const Lettering faint{kLetters * 0.8, false, strips.palette.faint};
+    writeText(painter, {window.left() + 2, window.top() + 3}, PaperWords::tr("layout face"), faint);
+    writeText(painter, {window.left() + 2, window.bottom() - 1.5}, PaperWords::tr("back"), faint);
+    const QString letter = nameOf(piece.edge).left(1);  // of its edge; joints are counted along it
+    const auto joint = [&](double at) { return letter + lengthWords(strips.project, at); };
+    if (piece.from > 0) paintJoin(painter, view, piece.from + share, middle, joint(piece.from + share), strips.palette.ink);
+    if (piece.to < whole) paintJoin(painter, view, piece.to - share, middle, joint(piece.to - share), strips.palette.ink);
     painter.restore();
     QString caption = nameOf(piece.edge);
     if (piece.edge == strips.project.panel.referenceEdge) caption += PaperWords::tr(" \u00b7 reference edge");
@@ -96,7 +103,7 @@ void paintStripPage(QPainter& painter, const Strips& strips, std::size_t page) {
     const double y = strips.laid.height - margin - kBarUp;
     const double room = strips.laid.width - 2 * margin;
     writeText(painter, {margin, y}, shortened(foot, room, letters), letters);
-    paintScaleBar(painter, {margin, y - kLetters - 2}, room - 25, strips.project.units, strips.printing.scaleX);
+    paintScaleBar(painter, {margin, y - kLetters - 2}, room - kBarWords, strips.project.units, strips.printing.scaleX);
 }
 
 }  // namespace

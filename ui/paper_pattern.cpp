@@ -2,6 +2,7 @@
 #include "ui/paper_pattern.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <memory>
 
@@ -21,9 +22,12 @@ constexpr double kBarRoom = 30;     // a bar leaves beside it for its text
 constexpr double kWholeBarRoom = 60;
 constexpr double kWholeBarIn = 20;
 constexpr double kInch = 25.4;
+constexpr double kOverJoint = 4;   // the diagonal's words stand over what two sheets share
 constexpr double kStub = 12;       // of the diagonal at its two ends
 constexpr double kSeenBeyond = 3;  // a mark's width and signs may reach into the window from this far outside
 constexpr double kJoinMark = 2.2;
+constexpr double kWordsClear = 16;  // round the middle of a border's words
+constexpr double kJoinClear = 7;   // round a joining mark, with its name
 constexpr double kMapHeight = 12;
 constexpr double kMapCell = 5;
 
@@ -31,6 +35,7 @@ constexpr double kMapCell = 5;
 struct Pattern {
     Drawing drawing;
     std::vector<Box> bounds;  // of the drawing's marks
+    std::vector<Stretch> stretches;
     Sheets sheets;
     Panel panel;
     Printing printing;
@@ -113,7 +118,7 @@ void paintDiagonal(QPainter& painter, QPointF start, const ScaleBars& bars, cons
     painter.drawLine(QLineF(end - stub, end));
     const QString size = at.pattern.units == Units::Inches ? PaperWords::tr("%1 in").arg(bars.diagonal / kInch, 0, 'f', 3)
                                                            : PaperWords::tr("%1 mm").arg(bars.diagonal, 0, 'f', 1);
-    writeText(painter, start + stub + QPointF(1, 0), PaperWords::tr("diagonal from cross to cross %1").arg(size), letters);
+    writeText(painter, start + stub + QPointF(1, -kOverJoint), PaperWords::tr("diagonal from cross to cross %1").arg(size), letters);
 }
 
 void paintBars(QPainter& painter, const PlacedSheet& at) {
@@ -152,7 +157,7 @@ void paintHead(QPainter& painter, const PlacedSheet& at, std::size_t number) {
     const Sheets& sheets = at.pattern.sheets;
     Lettering letters{kSmall, false, at.pattern.palette.ink};
     QString right = PaperWords::tr("full size, print without scaling");
-    if (at.pattern.printing.face == Face::Back) right = PaperWords::tr("back, mirrored \u00b7 %1").arg(right);
+    right = (at.pattern.printing.face == Face::Back ? PaperWords::tr("back, mirrored \u00b7 %1") : PaperWords::tr("layout face \u00b7 %1")).arg(right);
     if (sheets.sheets.size() > 1) {
         right = PaperWords::tr("sheet %1, %2 of %3 \u00b7 %4")
                     .arg(sheetName(at.sheet))
@@ -172,54 +177,131 @@ void paintHead(QPainter& painter, const PlacedSheet& at, std::size_t number) {
     writeText(painter, {at.window.right() - inset, y}, right, letters);
 }
 
-/// A cross in a ring at a place of the panel that both neighbours show.
-void paintJoinMark(QPainter& painter, const PlacedSheet& at, Point place, const QString& name) {
+/// What two neighbours share: beside one another a strip up the sheet, else one across it.
+struct Joint {
+    Box both;
+    bool beside = false;
+    bool isFirst = false;  ///< this sheet is the left or the lower one: it is laid over the other
+    QString name;          ///< "A1-A2"
+    QString other;
+};
+
+Joint jointOf(const PlacedSheet& at, const Sheet& other) {
+    const Box& a = at.sheet.window;
+    const Box& b = other.window;
+    Joint joint;
+    joint.both = {{std::max(a.low.x, b.low.x), std::max(a.low.y, b.low.y)}, {std::min(a.high.x, b.high.x), std::min(a.high.y, b.high.y)}};
+    joint.beside = other.row == at.sheet.row;
+    joint.isFirst = joint.beside ? at.sheet.column < other.column : at.sheet.row > other.row;
+    joint.other = sheetName(other);
+    const bool isNamedFirst = joint.beside ? at.sheet.column < other.column : at.sheet.row < other.row;
+    joint.name = isNamedFirst ? sheetName(at.sheet) + QLatin1Char('-') + joint.other : joint.other + QLatin1Char('-') + sheetName(at.sheet);
+    return joint;
+}
+
+/// How far a place is from anything that is drawn near the joint.
+double clearanceOf(const std::vector<Stretch>& near, Point place, double enough = kJoinClear) {
+    double clear = enough;
+    for (const auto& [from, to] : near) {
+        const Point along = to - from;
+        const double whole = dot(along, along);
+        const double share = whole > 0 ? std::clamp(dot(place - from, along) / whole, 0.0, 1.0) : 0;
+        clear = std::min(clear, distance(place, from + share * along));
+    }
+    return clear;
+}
+
+/// Of what is drawn, what may come within that distance of a box.
+std::vector<Stretch> stretchesNear(const Pattern& pattern, const Box& box, double within) {
+    std::vector<Stretch> near;
+    for (const Stretch& stretch : pattern.stretches) {
+        const bool apart = std::max(stretch.first.x, stretch.second.x) < box.low.x - within ||
+                           std::min(stretch.first.x, stretch.second.x) > box.high.x + within ||
+                           std::max(stretch.first.y, stretch.second.y) < box.low.y - within ||
+                           std::min(stretch.first.y, stretch.second.y) > box.high.y + within;
+        if (!apart) near.push_back(stretch);
+    }
+    return near;
+}
+
+/// Near the middle of a border, where least is drawn.
+Point wordsPlace(const Pattern& pattern, Point from, Point to) {
+    const Box box{{std::min(from.x, to.x), std::min(from.y, to.y)}, {std::max(from.x, to.x), std::max(from.y, to.y)}};
+    const std::vector<Stretch> near = stretchesNear(pattern, box, kWordsClear);
+    Point best = 0.5 * (from + to);
+    double clear = clearanceOf(near, best, kWordsClear);
+    for (const double share : {0.42, 0.58, 0.34, 0.66}) {
+        const Point place = from + share * (to - from);
+        const double now = clearanceOf(near, place, kWordsClear);
+        if (now <= clear + 1e-6) continue;
+        clear = now;
+        best = place;
+    }
+    return best;
+}
+
+/// In the middle of what both show, one in each half: at a fifth of it where nothing is drawn there, else where most room is. The
+/// same on both sheets.
+std::array<Point, 2> markPlaces(const Pattern& pattern, const Joint& joint) {
+    const Box& both = joint.both;
+    const std::vector<Stretch> near = stretchesNear(pattern, both, kJoinClear);
+    const Point middle = 0.5 * (both.low + both.high);
+    const Point size = both.high - both.low;
+    const auto placeAt = [&](double share) {
+        return joint.beside ? Point{middle.x, both.low.y + share * size.y} : Point{both.low.x + share * size.x, middle.y};
+    };
+    std::array<Point, 2> places{placeAt(0.2), placeAt(0.8)};
+    for (std::size_t half = 0; half < 2; ++half) {
+        double best = clearanceOf(near, places[half]);
+        for (int i = 1; i <= 8 && best < kJoinClear; ++i) {
+            const Point place = placeAt(half == 0 ? 0.06 + 0.04 * i : 0.94 - 0.04 * i);
+            const double clear = clearanceOf(near, place);
+            if (clear <= best + 1e-6) continue;
+            best = clear;
+            places[half] = place;
+        }
+    }
+    return places;
+}
+
+/// A cross in a ring at a place of the panel that both neighbours show, its name off the sheet's border.
+void paintJoinMark(QPainter& painter, const PlacedSheet& at, Point place, const Joint& joint) {
     const QPointF centre = at.view.toDevice(place);
     const QColor colour = at.pattern.palette.ink;
     painter.setPen(thinPen(colour, 0.2));
     painter.setBrush(Qt::NoBrush);
-    painter.drawLine(QLineF(centre - QPointF(kJoinMark, 0), centre + QPointF(kJoinMark, 0)));
-    painter.drawLine(QLineF(centre - QPointF(0, kJoinMark), centre + QPointF(0, kJoinMark)));
+    paintCross(painter, centre);
     Drawing ring;
     ring.marks.emplace_back(Circle{Ink::ReliefHole, {0, 0}, kJoinMark * 0.55, {}});
     paintDrawing(painter, ring, at.pattern.palette, paperView(centre));
-    writeText(painter, centre - QPointF(0, kJoinMark + 0.6), name,
-              {kSmall * 0.85, false, colour, Anchor::Middle});
+    const Lettering letters{kSmall * 0.85, false, colour, joint.beside ? Anchor::Middle : Anchor::Left};
+    writeText(painter, joint.beside ? centre - QPointF(0, kJoinMark + 0.6) : centre + QPointF(kJoinMark + 0.8, kSmall * 0.3), joint.name, letters);
 }
 
-/// The neighbour's border as a dashed line, and two named marks in the middle of the overlap.
+/// The first sheet is cut at its border and laid over the second, up to the dashed line there, mark on mark.
 void paintJoint(QPainter& painter, const PlacedSheet& at, const Sheet& other) {
-    const Box& a = at.sheet.window;
-    const Box& b = other.window;
-    const Box both{{std::max(a.low.x, b.low.x), std::max(a.low.y, b.low.y)},
-                   {std::min(a.high.x, b.high.x), std::min(a.high.y, b.high.y)}};
-    const bool beside = other.row == at.sheet.row;
-    const bool first = beside ? at.sheet.column < other.column : at.sheet.row < other.row;
-    const QString joint = first ? sheetName(at.sheet) + QLatin1Char('-') + sheetName(other)
-                                : sheetName(other) + QLatin1Char('-') + sheetName(at.sheet);
-    const Point middle{(both.low.x + both.high.x) / 2, (both.low.y + both.high.y) / 2};
-    QPen pen = thinPen(at.pattern.palette.hatch, 0.18);
-    pen.setDashPattern({8, 6});
+    const Joint joint = jointOf(at, other);
+    const Box& window = at.sheet.window;
+    const double border = joint.beside ? joint.both.high.x : joint.both.high.y;
+    const Point from = joint.beside ? Point{border, window.low.y} : Point{window.low.x, border};
+    const Point to = joint.beside ? Point{border, window.high.y} : Point{window.high.x, border};
+    QPen pen = thinPen(joint.isFirst ? at.pattern.palette.ink : at.pattern.palette.hatch, 0.18);
+    if (!joint.isFirst) pen.setDashPattern({8, 6});
     painter.setPen(pen);
-    // Trim to the neighbour's border, or glue up to it: both sheets show the same line.
-    if (beside) {
-        const double x = first ? both.low.x : both.high.x;
-        painter.drawLine(QLineF(at.view.toDevice({x, a.low.y}), at.view.toDevice({x, a.high.y})));
-    } else {
-        const double y = first ? both.high.y : both.low.y;
-        painter.drawLine(QLineF(at.view.toDevice({a.low.x, y}), at.view.toDevice({a.high.x, y})));
-    }
-    for (const double share : {0.2, 0.8}) {
-        const Point place = beside ? Point{middle.x, a.low.y + share * (a.high.y - a.low.y)}
-                                   : Point{a.low.x + share * (a.high.x - a.low.x), middle.y};
-        paintJoinMark(painter, at, place, joint);
-    }
+    painter.drawLine(QLineF(at.view.toDevice(from), at.view.toDevice(to)));
+    Lettering letters{kSmall * 0.85, false, at.pattern.palette.ink, Anchor::Middle};
+    letters.turn = joint.beside ? 90 : 0;
+    const QString words = joint.isFirst ? PaperWords::tr("cut here, lay over %1").arg(joint.other) : PaperWords::tr("%1 reaches to here").arg(joint.other);
+    // Inside the line: on a sheet that is cut nothing is lost with the strip.
+    const QPointF inside = joint.beside ? QPointF(-0.8, 0) : QPointF(0, kSmall);
+    writeText(painter, at.view.toDevice(wordsPlace(at.pattern, from, to)) + inside, words, letters);
+    for (const Point place : markPlaces(at.pattern, joint)) paintJoinMark(painter, at, place, joint);
 }
 
 void paintJoints(QPainter& painter, const PlacedSheet& at) {
     for (const Sheet& other : at.pattern.sheets.sheets) {
         const int steps = std::abs(other.row - at.sheet.row) + std::abs(other.column - at.sheet.column);
-        if (steps == 1 && at.pattern.printing.overlap > 0) paintJoint(painter, at, other);
+        if (steps == 1) paintJoint(painter, at, other);
     }
 }
 
@@ -246,6 +328,7 @@ void paintKeyMap(QPainter& painter, const PlacedSheet& at) {
     const double left = at.window.right() - 3 - wide * sheets.columns;
     const double top = at.window.top() + 3;
     painter.setPen(thinPen(at.pattern.palette.faint, 0.15));
+    painter.fillRect(QRectF(left - 1, top - 1, wide * sheets.columns + 2, high * sheets.rows + 2), Qt::white);
     for (const Sheet& sheet : sheets.sheets) {
         const bool here = sheet.row == at.sheet.row && sheet.column == at.sheet.column;
         painter.setBrush(here ? QBrush(at.pattern.palette.faint) : QBrush(Qt::NoBrush));
@@ -333,6 +416,7 @@ std::vector<PaperPage> patternPages(const Project& project, const Solved& solved
                                     const std::vector<Finding>& findings, const Paper& paper) {
     const auto pattern = std::make_shared<Pattern>();
     pattern->drawing = patternDrawing(project, solved);
+    pattern->stretches = stretchesOf(pattern->drawing);
     for (const Mark& mark : pattern->drawing.marks) pattern->bounds.push_back(boundsOf(mark));
     pattern->sheets = sheetsFor(project.panel, project.printing, paper, stretchesOf(pattern->drawing));
     pattern->panel = project.panel;

@@ -189,6 +189,7 @@ QString stepTitle(const Project& project, const WorkStep& step) {
     for (const LineId& line : step.lines) lines += QString::fromStdString(line);
     lines.removeDuplicates();
     const Saw* saw = step.saw.empty() ? nullptr : findSaw(benchOf(project), step.saw);
+    if (step.task == Task::Mark && step.see.empty()) return PaperWords::tr("Check the reference edge");
     if (step.task != Task::Kerf) return taskWords(step.task);
     const QString machine = saw ? sawWords(saw->kind) : taskWords(step.task);
     return (lines.size() == 1 ? PaperWords::tr("%1: kerf %2") : PaperWords::tr("%1: kerfs %2"))

@@ -161,8 +161,19 @@ class SetupSheet {
         heading(PaperWords::tr("Order of work"));
         m_column.paragraph(setupCount(), kBody);
         addStopsFirst();
+        m_column.paragraph(patternWords(), kSmall);
         m_column.space(2);
         for (std::size_t i = 0; i < m_order.steps.size(); ++i) addPaperStep(m_column, m_project, m_solved, m_order, i, m_pictures);
+    }
+
+    /// What a printed pattern takes the place of, and how it is put on.
+    [[nodiscard]] QString patternWords() const {
+        const QString face = m_project.printing.face == Face::Back ? PaperWords::tr("the back, for which it is mirrored")
+                                                                   : PaperWords::tr("the layout face");
+        return PaperWords::tr("With the printed pattern: check its bars with a rule, join its sheets mark on mark, and glue it on %1, its corner "
+                              "and edges on the panel’s; wrap the edge strips over the edges. Then the marks stand already: check them where a step "
+                              "says to mark.")
+            .arg(face);
     }
 
     /// What stops the work stands where the work begins too.

@@ -6,6 +6,7 @@
 
 #include "core/drawing/plan_parts.h"
 #include "core/drawing/sheets.h"
+#include "core/shop/panel_edges.h"
 
 namespace kerfwall {
 namespace {
@@ -13,6 +14,7 @@ namespace {
 // mm on paper.
 constexpr double kBeside = 1.2;       // from a mark to its line's name
 constexpr double kNameHeight = 3;
+constexpr double kCrossBeyond = 2;
 constexpr double kRoomForWords = 14;  // on a page, over each piece and for the bar below all
 constexpr double kSame = 1e-9;
 
@@ -36,6 +38,13 @@ void addLine(Drawing& drawing, const Run& edge, const SolvedLine& line, const Li
     drawing.marks.emplace_back(Stroke{Ink::EdgeTick, {at, kStripFlap}, {at, kStripFlap / 2}, line.id});
     drawing.marks.emplace_back(Label{Ink::Text, {at + (right ? kBeside : -kBeside), kStripFlap / 2}, line.id, kNameHeight,
                                      right ? Anchor::Left : Anchor::Right, 0, line.id});
+}
+
+/// Where the drill goes in, with its centre lines.
+void addHole(Drawing& drawing, const Panel& panel, const ClampHole& hole) {
+    const Point centre{hole.at, kStripFlap + panel.thickness - heightOf(panel, hole)};
+    drawing.marks.emplace_back(Circle{Ink::ReliefHole, centre, hole.diameter / 2, "clamp hole"});
+    addCross(drawing, centre, hole.diameter / 2 + kCrossBeyond, "clamp hole");
 }
 
 StripPages laidOut(const Project& project, double width, double height) {
@@ -75,6 +84,9 @@ Drawing edgeStrip(const Project& project, const Solved& solved, Edge edge) {
         for (const LineMark& mark : line.marks) {
             if (mark.mark.edge == edge) addLine(drawing, run, line, mark, thickness);
         }
+    }
+    for (const ClampHole& hole : project.clampHoles) {
+        if (hole.edge == edge) addHole(drawing, project.panel, hole);
     }
     return drawing;
 }

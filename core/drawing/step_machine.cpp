@@ -88,7 +88,7 @@ class MachineSketch {
         if (!m_sheet.step.setting.fence) return;
         // Beside the blade, from the fence's face to the blade's nearer one.
         const Point face = front + (kRipPast - kBladeAway - kBladeLong / 2) * s() * way.forward;
-        addSize(face, face - *m_sheet.step.setting.fence * edge.off, 0, "fence");
+        addSize(face, face - *m_sheet.step.setting.fence * edge.off, 0, setAt(*m_sheet.step.setting.fence), "fence");
     }
 
     void addFence() {
@@ -134,11 +134,14 @@ class MachineSketch {
         const Point blade = corner - *step.setting.stop * outwards;
         const double away = kSizeAway * s();
         const bool offIsLeft = dot(leftOf(blade - corner), edge.off) > 0;
-        addSize(corner, blade, offIsLeft ? away : -away, "stop");
+        addSize(corner, blade, offIsLeft ? away : -away, setAt(*step.setting.stop), "stop");
     }
 
-    void addSize(Point from, Point to, double offset, const std::string& id) {
-        addSize(from, to, offset, size(distance(from, to)), id);
+    /// A setting's number; where the first cut has another, that one before it.
+    [[nodiscard]] std::string setAt(double last) const {
+        const auto& first = m_sheet.step.firstCut;
+        const bool isOther = first && size(first->at) != size(last);
+        return isOther ? size(first->at) + ", then " + size(last) : size(last);
     }
     void addSize(Point from, Point to, double offset, const std::string& text, const std::string& id) {
         m_sheet.drawing.marks.emplace_back(Dimension{from, to, offset, text, id, {}});

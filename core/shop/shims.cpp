@@ -15,6 +15,8 @@
 namespace kerfwall {
 namespace {
 
+constexpr double kSameSetting = 0.005;  // mm: settings that read the same
+
 std::string cornerName(const BoreReach& bore) { return bore.first + " with " + bore.second; }
 
 std::string namesOf(const std::vector<BoreReach>& bores) {
@@ -62,6 +64,15 @@ std::string approachText(const Project& project, const Solved& solved, const Wor
     return text + ". Stop when it touches." + disagreeText(project, bores);
 }
 
+/// Where the setting is told, the first cut's stands first: who reads no further is not at the line already.
+void sayFirstCut(WorkStep& step, const Project& project) {
+    const double last = step.setting.stop ? *step.setting.stop : *step.setting.fence;
+    const std::string told = ", " + sizeText(project, last);
+    const std::size_t at = step.text.find(told);
+    if (std::abs(step.firstCut->at - last) < kSameSetting || at == std::string::npos) return;
+    step.text.replace(at, told.size(), ", at first " + sizeText(project, step.firstCut->at) + " and at last " + sizeText(project, last));
+}
+
 }  // namespace
 
 Shims shimsFor(double y, bool wasteBeyond, double kerf, const Tape& tape) {
@@ -102,6 +113,7 @@ void tellApproach(std::vector<WorkStep>& kerfs, const Project& project, const So
             step.text += approachText(project, solved, step, i, bores);
             if (const auto shims = shimsFor(project, solved, step, i)) {
                 step.firstCut = FirstCut{shims->start, shims->layers, Tape{}.layers, Tape{}.thickness};
+                sayFirstCut(step, project);
             }
         }
     }

@@ -45,6 +45,22 @@ TEST(EdgeStrips, CarrySlantingLinesOverTheFlapTheWayTheyRun) {
     EXPECT_NEAR(marksOf<Stroke>(edgeStrip(project, solved, Edge::Top), Ink::LayoutLine).at(0).to.x, 181, 1e-9);
 }
 
+// Expected from: pencil. A hole of 8, 60 along the left edge, its axis 5 under the layout face of 18: 12 + 18 - 5 = 25 up the strip.
+TEST(EdgeStrips, ShowWhereClampHolesAreDrilled) {
+    Project project = blankPanel(400, 250, 18);
+    ClampHole hole;
+    hole.edge = Edge::Left;
+    hole.at = 60;
+    hole.diameter = 8;
+    hole.height = 5;
+    project.clampHoles = {hole};
+    const auto circles = marksOf<Circle>(edgeStrip(project, {}, Edge::Left), Ink::ReliefHole);
+    ASSERT_EQ(circles.size(), 1U);
+    EXPECT_EQ(circles[0].centre, (Point{60, 25}));
+    EXPECT_EQ(circles[0].radius, 4);
+    EXPECT_TRUE(marksOf<Circle>(edgeStrip(project, {}, Edge::Right), Ink::ReliefHole).empty());
+}
+
 // Expected from: pencil. 600 along a lying A4 (277): 277, then 267 more, then 56: three pieces; 250 take one.
 TEST(EdgeStrips, AreCutInPiecesThatOverlapWhereThePaperIsShorter) {
     const Project project = blankPanel(600, 250, 18);
