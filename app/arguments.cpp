@@ -73,7 +73,7 @@ std::expected<Request, QString> readArguments(const QStringList& arguments) {
     if (!parsed) {
         return Refused(parser.errorText());
     }
-    Request request{Job::Window, parser.positionalArguments(), parser.value(kTo), parser.value(kPaper)};
+    Request request{Job::Window, parser.positionalArguments(), parser.value(kTo), parser.value(kPaper).toLower()};
     if (!request.files.isEmpty()) {
         request.job = jobOf(request.files.constFirst());
         if (request.job != Job::Window) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/paper_edges.h"
 
+#include <algorithm>
 #include <map>
 #include <memory>
 
@@ -73,12 +74,20 @@ void paintPiece(QPainter& painter, const Strips& strips, const StripPiece& piece
     const double middle = drawing.bounds.high.y - kStripFlap / 2;
     const double share = strips.printing.overlap / 2;
     const Lettering faint{kLetters * 0.8, false, strips.palette.faint};
-    writeText(painter, {window.left() + 2, window.top() + 3}, PaperWords::tr("layout face"), faint);
-    writeText(painter, {window.left() + 2, window.bottom() - 1.5}, PaperWords::tr("back"), faint);
-    const QString letter = nameOf(piece.edge).left(1);  // of its edge; joints are counted along it
-    const auto joint = [&](double at) { return letter + lengthWords(strips.project, at); };
-    if (piece.from > 0) paintJoin(painter, view, piece.from + share, middle, joint(piece.from + share), strips.palette.ink);
-    if (piece.to < whole) paintJoin(painter, view, piece.to - share, middle, joint(piece.to - share), strips.palette.ink);
+    const double words = window.left() + 2 + (piece.from > 0 ? strips.printing.overlap * scaleX : 0);
+    writeText(painter, {words, window.top() + 3}, PaperWords::tr("layout face"), faint);
+    writeText(painter, {words, window.bottom() - 1.5}, PaperWords::tr("back"), faint);
+    const auto before = std::ranges::count_if(strips.laid.pieces, [&](const StripPiece& other) { return other.edge == piece.edge && other.from < piece.from; });
+    const auto joint = [&](auto number) { return nameOf(piece.edge).left(1) + QString::number(number); };  // counted along the edge
+    if (piece.from > 0) {
+        paintJoin(painter, view, piece.from + share, middle, joint(before), strips.palette.ink);
+        QPen seam(strips.palette.hatch, 0.18);  // up to here the piece before is laid over this one
+        seam.setDashPattern({8, 6});
+        painter.setPen(seam);
+        const double x = view.toDevice({piece.from + strips.printing.overlap, 0}).x();
+        painter.drawLine(QLineF(x, window.top(), x, window.bottom()));
+    }
+    if (piece.to < whole) paintJoin(painter, view, piece.to - share, middle, joint(before + 1), strips.palette.ink);
     painter.restore();
     QString caption = nameOf(piece.edge);
     if (piece.edge == strips.project.panel.referenceEdge) caption += PaperWords::tr(" \u00b7 reference edge");
