@@ -26,6 +26,10 @@ namespace kerfwall {
 /// corner-short: one a corner beyond the limit; below it one note a cutout that is wanted sharp.
 [[nodiscard]] std::vector<Finding> cornerFindings(const Project& project, const Solved& solved);
 
+/// bush-fit: what the bush leaves round the largest cutter (care), and how far it stands out against the template (stop, limit its
+/// thickness). first-pass: in a pocket of known depth, with a bearing at the shank; limits half and twice the cutter.
+[[nodiscard]] std::vector<Finding> useFindings(const Project& project, const Solved& solved);
+
 /// arm-flex: one a wall whose give is known and beyond the limit, value what it gives.
 [[nodiscard]] std::vector<Finding> flexFindings(const Project& project, const Solved& solved);
 

@@ -31,7 +31,7 @@ std::vector<Finding> findings(const Project& project, const Solved& solved) {
     std::vector<Finding> all;
     for (const auto group : {cornerFindings, narrowFindings, drawingFindings, wallFindings, panelFindings, sawFindings,
                              roughFindings, borderFindings, holeFindings, runoutFindings, workFindings, boreFindings,
-                             edgeFindings, fenceFindings, flexFindings}) {
+                             edgeFindings, fenceFindings, flexFindings, useFindings}) {
         for (Finding& finding : group(project, solved)) {
             all.push_back(std::move(finding));
         }

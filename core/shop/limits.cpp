@@ -44,6 +44,9 @@ LimitPair startingLimits(std::string_view code, const Project& project, bool bet
     if (code == "hole-wall") {
         return {3.5, 2.5};
     }
+    if (code == "bush-fit") {
+        return {3.0, std::nullopt};
+    }
     if (code == "arm-flex") {
         return {0.3, std::nullopt};
     }
