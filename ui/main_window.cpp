@@ -20,6 +20,7 @@
 #include "ui/first_sheet.h"
 #include "ui/header_line.h"
 #include "ui/job_card.h"
+#include "ui/kept_work.h"
 #include "ui/keys_form.h"
 #include "ui/laying_tool.h"
 #include "ui/line_form.h"
@@ -341,8 +342,10 @@ int runWindow(const QString& file) {
     const QVariant look = QSettings().value(QStringLiteral("look"));
     wear(*qApp, static_cast<Look>(std::clamp(look.toInt(), 0, 2)));
     MainWindow window;
+    window.keepUnsaved(keptWorkFolder());
     window.show();
     if (!file.isEmpty()) window.openFile(file);
+    window.offerLostWork();
     return QApplication::exec();
 }
 

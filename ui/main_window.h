@@ -21,6 +21,7 @@ class EntryLine;
 class FirstSheet;
 class HeaderLine;
 class JobCard;
+class KeptWork;
 class KeysForm;
 class LineForm;
 class NoticeBar;
@@ -52,6 +53,10 @@ public:
 
     /// Opens a file, or tells on the sheet why not; asks first where changes would be lost.
     void openFile(const QString& path);
+    /// Keeps what is not saved in that folder (kept_work.h).
+    void keepUnsaved(const QString& folder);
+    /// Asks what is to become of work that was lost there.
+    void offerLostWork();
     /// Saves to that file; false, and told on the sheet, where it could not.
     bool saveTo(const QString& path);
     /// Publishes the maker's papers into that folder.
@@ -171,6 +176,8 @@ private:
     RecordForm* m_recordForm = nullptr;
     PrintForm* m_printForm = nullptr;
     KeysForm* m_keysForm = nullptr;
+    KeptWork* m_kept = nullptr;
+    QString m_keptFolder;
     QMenu* m_recent = nullptr;
     QAction* m_undo = nullptr;
     QAction* m_redo = nullptr;

@@ -58,6 +58,11 @@ void Session::start(const Project& project) {
     reset(project, {});
 }
 
+void Session::takeUp(const Project& project, const QString& path) {
+    m_saved.reset();
+    reset(project, path);
+}
+
 std::expected<void, QString> Session::open(const QString& path) {
     QFile file(path);
     const QString shown = QFileInfo(path).fileName();

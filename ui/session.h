@@ -37,6 +37,8 @@ public:
     void startNew();
     /// Puts that project on the sheet, as one that was never saved.
     void start(const Project& project);
+    /// Puts a project on the sheet that belongs to that file, or to none, and is not saved as it is.
+    void takeUp(const Project& project, const QString& path);
     /// Opens a file. Refuses it with one sentence that names the file and the place; the sheet stays as it was.
     [[nodiscard]] std::expected<void, QString> open(const QString& path);
     /// Writes the project; the file that stood there is untouched where that fails.

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/says/tool_ranges.h"
+#include "core/says/words.h"
 #include "ui/bench_rows.h"
 #include "ui/session.h"
 #include "ui/sheet_form.h"
@@ -60,6 +61,35 @@ SheetForm::ChoiceRow routerRow() {
     row.options = [](const Project&) { return QStringList{SheetForm::tr("held by hand"), SheetForm::tr("in a table")}; };
     row.read = [](const Project& project) { return project.use.router == Router::Table ? 1 : 0; };
     row.write = [](Project& project, int option) { project.use.router = option == 1 ? Router::Table : Router::Hand; };
+    return row;
+}
+
+/// What holds the template while it is used: from it follows how far an arm gives. Several at once come from the file alone.
+SheetForm::ChoiceRow heldRow() {
+    const auto kinds = [] {
+        return QStringList{SheetForm::tr("not said"),        SheetForm::tr("the bottom edge"), SheetForm::tr("the right edge"), SheetForm::tr("the top edge"),
+                           SheetForm::tr("the left edge"),   SheetForm::tr("its clamps"),      SheetForm::tr("the work, all over")};
+    };
+    SheetForm::ChoiceRow row;
+    row.label = SheetForm::tr("Held by");
+    row.objectName = QStringLiteral("useHeld");
+    row.step = SheetForm::tr("Say what holds the template");
+    row.options = [kinds](const Project& project) {
+        return project.plan.held.size() > 1 ? kinds() << SheetForm::tr("several, as it is saved") : kinds();
+    };
+    row.read = [](const Project& project) {
+        const auto& held = project.plan.held;
+        if (held.size() > 1) return static_cast<int>(kHeldWords.size()) + 1;
+        if (held.empty()) return 0;
+        const auto at = std::ranges::find(kHeldWords, held.front(), [](const auto& word) { return word.second; });
+        return static_cast<int>(at - kHeldWords.begin()) + 1;
+    };
+    row.write = [](Project& project, int option) {
+        const auto index = static_cast<std::size_t>(option);
+        if (index > kHeldWords.size()) return;
+        project.plan.held.clear();
+        if (index > 0) project.plan.held = {kHeldWords[index - 1].second};
+    };
     return row;
 }
 
@@ -163,6 +193,7 @@ SheetForm* makeUseForm(Session& session, QWidget* parent) {
     form->addList(cuttersRow());
     form->addChoice(againstRow());
     form->addChoice(ridesRow());
+    form->addChoice(heldRow());
     return form;
 }
 

@@ -5,11 +5,13 @@
 #include <QDropEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QLocale>
 #include <QMenu>
 #include <QMimeData>
 #include <QSettings>
 #include <QUrl>
 
+#include "ui/kept_work.h"
 #include "ui/main_window.h"
 #include "ui/notice_bar.h"
 #include "ui/papers.h"
@@ -46,6 +48,32 @@ void MainWindow::openFile(const QString& path) {
         remember(path);
         m_plan->setFocus();
     });
+}
+
+void MainWindow::keepUnsaved(const QString& folder) {
+    m_keptFolder = folder;
+    m_kept = new KeptWork(m_session, folder, this);
+}
+
+void MainWindow::offerLostWork() {
+    const std::vector<LostWork> lost = lostWorkIn(m_keptFolder);
+    if (lost.empty()) return;
+    const LostWork& work = lost.front();
+    const QString title = QString::fromStdString(work.project.title);
+    const QString name = !title.isEmpty() ? title : work.path.isEmpty() ? tr("an untitled template") : QFileInfo(work.path).completeBaseName();
+    const auto takeUp = [this, work] {
+        m_session.takeUp(work.project, work.path);
+        m_kept->keep();
+        QFile::remove(work.file);
+        m_plan->setFocus();
+    };
+    const auto throwAway = [this, file = work.file] {
+        QFile::remove(file);
+        m_plan->setFocus();
+        offerLostWork();
+    };
+    m_notice->ask(tr("The program ended before work on %1 was saved, %2.").arg(name, QLocale().toString(work.when, QLocale::ShortFormat)),
+                  {{tr("Take it up again"), takeUp}, {tr("Throw it away"), throwAway}, {tr("Ask again next time"), [this] { m_plan->setFocus(); }}});
 }
 
 void MainWindow::askNew() {

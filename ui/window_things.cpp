@@ -107,6 +107,7 @@ void MainWindow::setNextSize() {
 void MainWindow::openWindow() {
     auto* window = new MainWindow;
     window->setAttribute(Qt::WA_DeleteOnClose);
+    if (m_kept) window->keepUnsaved(m_keptFolder);
     window->move(pos() + QPoint(30, 30));
     window->show();
 }
