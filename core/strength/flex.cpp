@@ -17,7 +17,7 @@ namespace kerfwall {
 namespace {
 
 constexpr double kFinest = 12;             // mm, a triangle's side on a plain panel
-constexpr double kTrianglesOfAll = 8000;   // on a large one
+constexpr double kTrianglesOfAll = 6000;   // on a large one
 constexpr double kSidesOfArea = 2.3;       // triangles of side a on an area of a²
 constexpr double kSameDiameter = 0.05;     // mm
 constexpr double kOnWall = 2e-3;           // mm
