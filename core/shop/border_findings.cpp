@@ -106,15 +106,10 @@ std::optional<Finding> thin(const Project& project, const SolvedCutout& cutout,
         return std::nullopt;
     }
     const double left = border->gap.distance;
-    Finding finding;
-    finding.code = "border-thin";
-    finding.severity = crossed->severity;
+    Finding finding = measuredFinding("border-thin", crossed->severity, left, crossed->limit);
     finding.at = 0.5 * (border->gap.first + border->gap.second);
     finding.lines = border->lines.empty() ? wallNearest(cutout, border->gap.first) : border->lines;
     finding.cutout = cutout.id;
-    finding.value = left;
-    finding.limit = crossed->limit;
-    finding.unit = "mm";
     const double wish = std::max(limits.care.value_or(0), limits.stop.value_or(0));
     finding.text = "Only " + lengthWords(project, left) + " of panel is left between cutout " + cutout.id +
                    " and " + neighbour + ", less than " + lengthWords(project, crossed->limit) +

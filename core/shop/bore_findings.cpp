@@ -42,15 +42,10 @@ std::optional<Finding> lowRide(const Project& project, const Solved& solved, con
     const LimitPair limits = limitsOf("web-ride", project);
     const auto crossed = crossedBelow(band, limits);
     if (!crossed) return std::nullopt;
-    Finding finding;
-    finding.code = "web-ride";
-    finding.severity = crossed->severity;
+    Finding finding = measuredFinding("web-ride", crossed->severity, band, crossed->limit);
     finding.at = corner->point;
     finding.lines = {corner->first, corner->second};
     finding.cutout = cutout.id;
-    finding.value = band;
-    finding.limit = crossed->limit;
-    finding.unit = "mm";
     const double wish = std::max(limits.care.value_or(0), limits.stop.value_or(0));
     const double depth = project.panel.thickness - wish;
     finding.text = "At the bored corners of " + cutout.id + " the round is unbroken only under the kerfs, in a band of " +

@@ -13,6 +13,9 @@
 
 namespace kerfwall {
 
+/// A finding about a length, mm: the rest of it is to be filled in.
+[[nodiscard]] Finding measuredFinding(const char* code, Severity severity, double value, double limit);
+
 /// drawing: what was left out of the answer. unsure: where the engine will not guess.
 [[nodiscard]] std::vector<Finding> drawingFindings(const Project& project, const Solved& solved);
 

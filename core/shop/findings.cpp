@@ -27,6 +27,16 @@ bool comesBefore(const Finding& a, const Finding& b) {
 
 }  // namespace
 
+Finding measuredFinding(const char* code, Severity severity, double value, double limit) {
+    Finding finding;
+    finding.code = code;
+    finding.severity = severity;
+    finding.value = value;
+    finding.limit = limit;
+    finding.unit = "mm";
+    return finding;
+}
+
 std::vector<Finding> findings(const Project& project, const Solved& solved) {
     std::vector<Finding> all;
     for (const auto group : {cornerFindings, narrowFindings, drawingFindings, wallFindings, panelFindings, sawFindings,

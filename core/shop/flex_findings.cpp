@@ -43,15 +43,10 @@ std::vector<Finding> flexFindings(const Project& project, const Solved& solved) 
             const double width = widthBehind(project, solved, wall, wall.give->at);
             // Bending goes with the third power of an arm's width.
             const double needed = width * std::cbrt(wall.give->gives / crossed->limit);
-            Finding finding;
-            finding.code = "arm-flex";
-            finding.severity = crossed->severity;
+            Finding finding = measuredFinding("arm-flex", crossed->severity, wall.give->gives, crossed->limit);
             finding.at = wall.give->at;
             finding.lines = {wall.line};
             finding.cutout = cutout.id;
-            finding.value = wall.give->gives;
-            finding.limit = crossed->limit;
-            finding.unit = "mm";
             finding.text = "Wall " + wall.line + " of " + cutout.id + " gives " + lengthWords(project, wall.give->gives) +
                            " under a side push of " + pushWords(project) + ", more than " + lengthWords(project, crossed->limit) +
                            ": the wood behind it is " + lengthWords(project, width) + " wide. Some " + atLeastWords(project, needed) +

@@ -15,16 +15,6 @@ bool hasKerfs(const Solved& solved) {
     return std::ranges::any_of(solved.lines, [](const SolvedLine& line) { return !line.kerfs.empty(); });
 }
 
-Finding measured(const char* code, Severity severity, double value, double limit) {
-    Finding finding;
-    finding.code = code;
-    finding.severity = severity;
-    finding.value = value;
-    finding.limit = limit;
-    finding.unit = "mm";
-    return finding;
-}
-
 std::optional<Finding> webUnderKerfs(const Project& project, const Solved& solved) {
     const double web = project.panel.thickness - solved.kerfDepth;
     const LimitPair limits = limitsOf("web-thin", project);
@@ -32,7 +22,7 @@ std::optional<Finding> webUnderKerfs(const Project& project, const Solved& solve
     if (!crossed) {
         return std::nullopt;
     }
-    Finding finding = measured("web-thin", crossed->severity, web, crossed->limit);
+    Finding finding = measuredFinding("web-thin", crossed->severity, web, crossed->limit);
     const double needed = std::max(limits.care.value_or(0), limits.stop.value_or(0));
     finding.text = "Only " + lengthWords(project, web) + " of the panel is left under the kerfs, less than " +
                    lengthWords(project, crossed->limit) + ". ";
@@ -79,7 +69,7 @@ std::optional<Finding> webUnderGroove(const Project& project, const Solved& solv
     if (!crossed) {
         return std::nullopt;
     }
-    Finding finding = measured("web-thin", crossed->severity, web, crossed->limit);
+    Finding finding = measuredFinding("web-thin", crossed->severity, web, crossed->limit);
     finding.fence = index;
     finding.at = fenceMiddle(project, solved, fence);
     if (const LineId* line = std::get_if<LineId>(&fence.along)) {
@@ -102,7 +92,7 @@ std::optional<Finding> lowWall(const Project& project, const Solved& solved) {
     if (!crossed) {
         return std::nullopt;
     }
-    Finding finding = measured("wall-low", crossed->severity, solved.kerfDepth, crossed->limit);
+    Finding finding = measuredFinding("wall-low", crossed->severity, solved.kerfDepth, crossed->limit);
     finding.text = "The kerfs are " + lengthWords(project, solved.kerfDepth) + " deep, less than " +
                    lengthWords(project, crossed->limit) + ": too low a wall for a bearing " +
                    lengthWords(project, bearing) + " long. Saw " +
@@ -126,7 +116,7 @@ std::optional<Finding> shortBit(const Project& project, const Solved& solved) {
     if (cutting >= needed - kOnLimit) {
         return std::nullopt;
     }
-    Finding finding = measured("bit-short", Severity::Stop, cutting, needed);
+    Finding finding = measuredFinding("bit-short", Severity::Stop, cutting, needed);
     finding.text = "The trimming bit cuts over " + lengthWords(project, cutting) + ", but with its bearing " +
                    lengthWords(project, kBearingAboveFloor) + " above the kerf's floor it must cut " +
                    lengthWords(project, needed) +

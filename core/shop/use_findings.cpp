@@ -11,16 +11,6 @@ namespace {
 /// How much of a shank's bearing must run on the template, mm. Common practice, no source.
 constexpr double kEngagement = 3;
 
-Finding found(const char* code, Severity severity, double value, double limit) {
-    Finding finding;
-    finding.code = code;
-    finding.severity = severity;
-    finding.value = value;
-    finding.limit = limit;
-    finding.unit = "mm";
-    return finding;
-}
-
 /// The largest cutter that works in the bush.
 double widestCutter(const Project& project, const UseAnswer& use) {
     double widest = use.cutter;
@@ -31,7 +21,7 @@ double widestCutter(const Project& project, const UseAnswer& use) {
 void addBushFit(std::vector<Finding>& all, const Project& project, const UseAnswer& use) {
     const double thickness = project.panel.thickness;
     if (use.guideLength >= thickness - kOnLimit) {
-        Finding finding = found("bush-fit", Severity::Stop, use.guideLength, thickness);
+        Finding finding = measuredFinding("bush-fit", Severity::Stop, use.guideLength, thickness);
         finding.text = "The bush stands out " + lengthWords(project, use.guideLength) + " and the template is " + lengthWords(project, thickness) +
                        " thick: it would run on the work. Take a bush that stands out less, shorten it, or make the template of thicker board.";
         all.push_back(std::move(finding));
@@ -40,7 +30,7 @@ void addBushFit(std::vector<Finding>& all, const Project& project, const UseAnsw
     const double room = use.guide - cutter;
     const auto crossed = crossedBelow(room, limitsOf("bush-fit", project));
     if (!crossed) return;
-    Finding finding = found("bush-fit", crossed->severity, room, crossed->limit);
+    Finding finding = measuredFinding("bush-fit", crossed->severity, room, crossed->limit);
     finding.text = "Bush " + lengthWords(project, use.guide) + " and cutter " + lengthWords(project, cutter) + " leave " + lengthWords(project, room) +
                    " between them, less than " + lengthWords(project, crossed->limit) + ": the cutter comes near the bush's bore and chips do not clear. Take a bush of " +
                    atLeastWords(project, cutter + crossed->limit) + " or more, or a cutter of " + atMostWords(project, use.guide - crossed->limit) + " or less.";
@@ -65,7 +55,7 @@ void addFirstPass(std::vector<Finding>& all, const Project& project, const UseAn
     limits.stop = limits.stop.value_or(2 * use.cutter);
     const auto crossed = crossedAbove(*least, limits);
     if (!crossed) return;
-    Finding finding = found("first-pass", crossed->severity, *least, crossed->limit);
+    Finding finding = measuredFinding("first-pass", crossed->severity, *least, crossed->limit);
     const double thicker = project.panel.thickness + *least - crossed->limit;
     finding.text = "With its bearing at the shank the bit cuts " + lengthWords(project, *least) + " deep at once before the bearing meets the template, more than " +
                    lengthWords(project, crossed->limit) + " for a cutter of " + lengthWords(project, use.cutter) + ". Rough the pocket out first, take a shorter bit, or a template of " +
