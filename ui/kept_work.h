@@ -40,11 +40,15 @@ private:
 
     Session& m_session;
     QString m_file;
+    int m_lock = -1;  // held as long as this stands
     QTimer m_rest;
 };
 
 /// The folder where a maker's unsaved work is kept.
 [[nodiscard]] QString keptWorkFolder();
+
+/// Takes it away from where it is kept.
+void forget(const LostWork& work);
 
 /// What programs that run no more have left in a folder, the newest first. Files that cannot be read are no work.
 [[nodiscard]] std::vector<LostWork> lostWorkIn(const QString& folder);

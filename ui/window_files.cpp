@@ -64,11 +64,11 @@ void MainWindow::offerLostWork() {
     const auto takeUp = [this, work] {
         m_session.takeUp(work.project, work.path);
         m_kept->keep();
-        QFile::remove(work.file);
+        forget(work);
         m_plan->setFocus();
     };
-    const auto throwAway = [this, file = work.file] {
-        QFile::remove(file);
+    const auto throwAway = [this, work] {
+        forget(work);
         m_plan->setFocus();
         offerLostWork();
     };
