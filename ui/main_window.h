@@ -65,6 +65,7 @@ public:
     void importOutline(const QString& path);
     /// Writes the pattern, as the print form has it, as a PDF to that file; false, and told on the sheet, where it could not.
     bool writePatternTo(const QString& path);
+    static QString writtenSentence(const QString& path);
     void chooseTool(int index);
     void setLook(Look look);
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the window takes an outline from an SVG, and prints labels; its layout stands in main_window.cpp.
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QPrintDialog>
@@ -48,7 +49,8 @@ void MainWindow::askLabels() {
     dialog.setWindowTitle(tr("Print a sheet of labels"));
     if (dialog.exec() != QDialog::Accepted) return;
     const auto printed = printLabels(printer, m_session.project(), m_session.solved(), m_session.findings());
-    if (!printed) m_notice->tell(printed.error());
+    const QString went = printer.outputFileName().isEmpty() ? printer.printerName() : QDir::toNativeSeparators(printer.outputFileName());
+    m_notice->tell(printed ? tr("A sheet of labels went to %1.").arg(went) : printed.error());
 }
 
 void MainWindow::takeAsWorkpiece(const std::vector<Point>& outline) {

@@ -28,6 +28,10 @@ void MainWindow::layPrintForm() {
     refreshFirst();
 }
 
+QString MainWindow::writtenSentence(const QString& path) {
+    return tr("The pattern lies in %1: print it without scaling.").arg(QDir::toNativeSeparators(path));
+}
+
 void MainWindow::print() {
     m_session.commit();
     if (!m_printForm->hasPrinters()) {
@@ -49,13 +53,15 @@ void MainWindow::print() {
     const auto printed = printPattern(printer, project, m_session.solved(), m_session.findings(), progress.teller());
     if (!printed) return m_notice->tell(printed.error());
     m_printForm->tellPrinted();
+    m_notice->tell(printer.outputFileName().isEmpty() ? tr("The pattern went to “%1”. Measure its bars before you glue it on.").arg(printer.printerName())
+                                                      : writtenSentence(printer.outputFileName()));
 }
 
 bool MainWindow::writePatternTo(const QString& path) {
     m_session.commit();
     SheetProgress progress(this);
     const auto written = writePattern(m_session.project(), m_session.solved(), m_session.findings(), m_printForm->wish(), path, progress.teller());
-    m_notice->tell(written ? tr("The pattern lies in %1: print it without scaling.").arg(QDir::toNativeSeparators(path)) : written.error());
+    m_notice->tell(written ? writtenSentence(path) : written.error());
     if (written) m_printForm->tellPrinted();
     return written.has_value();
 }

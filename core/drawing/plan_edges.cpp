@@ -18,6 +18,7 @@ constexpr double kGroundStep = 4;
 constexpr double kGroundLean = 2.2;
 constexpr double kSquareMark = 5;
 constexpr double kNameHeight = 3;
+constexpr double kNameLength = 34;  // of the reference edge's name, with the room lines' names beside it take
 constexpr double kNameAway = 4.8;  // from the edge to the reference edge's name
 constexpr double kNameInside = 1.5;
 constexpr double kBackWordsShare = 0.15;  // of a line's length, from where it comes in
@@ -90,8 +91,13 @@ void addSquareMark(Drawing& drawing, Point corner, Point first, Point second, do
     drawing.marks.emplace_back(Stroke{Ink::ReferenceEdge, b, c, "square"});
 }
 
-/// The middle of the longest stretch of an edge that no line meets.
-double clearPlace(const Solved& solved, Edge edge, double length) {
+struct ClearStretch {
+    double middle = 0;
+    double length = 0;
+};
+
+/// The longest stretch of an edge that no line meets.
+ClearStretch clearStretch(const Solved& solved, Edge edge, double length) {
     std::vector<double> met{0, length};
     for (const SolvedLine& line : solved.lines) {
         for (const LineMark& mark : line.marks) {
@@ -103,7 +109,7 @@ double clearPlace(const Solved& solved, Edge edge, double length) {
     for (std::size_t i = 2; i < met.size(); ++i) {
         if (met[i] - met[i - 1] > met[widest] - met[widest - 1] + 1e-9) widest = i;
     }
-    return (met[widest] + met[widest - 1]) / 2;
+    return {(met[widest] + met[widest - 1]) / 2, met[widest] - met[widest - 1]};
 }
 
 /// Along the edge, clear of the lines: under the ground line, or just inside where the pattern may end
@@ -114,10 +120,13 @@ void addReferenceName(Drawing& drawing, const Panel& panel, const Solved& solved
     // Read from below or from the right, whichever way the edge runs: the letters' foot lies outwards on
     // the bottom and the right edge, and inwards on the others.
     const bool footOutwards = edge.along.x > 0 || edge.along.y > 0;
-    const double nearest = layers.idsInside ? -kNameAway : kNameAway;
+    const ClearStretch clear = clearStretch(solved, panel.referenceEdge, edge.length);
+    // Where lines stand close their names do: outside it goes beyond them.
+    const bool isTight = clear.length < kNameLength * scale;
+    const double nearest = layers.idsInside ? -kNameAway : isTight ? kIdAway + kIdHeight / 2 : kNameAway;
     const double letters = footOutwards == layers.idsInside ? 0 : kNameHeight * 0.75;
     const double away = nearest + (layers.idsInside ? -letters : letters);
-    const Point at = edge.start + clearPlace(solved, panel.referenceEdge, edge.length) * edge.along +
+    const Point at = edge.start + clear.middle * edge.along +
                      away * scale * outwards(edge);
     drawing.marks.emplace_back(Label{Ink::FaintText, at, "reference edge", kNameHeight, Anchor::Middle,
                                      edge.along.y == 0 ? 0.0 : 90.0, "reference"});
