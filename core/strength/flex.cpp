@@ -22,7 +22,7 @@ constexpr double kSidesOfArea = 2.3;       // triangles of side a on an area of 
 constexpr double kSameDiameter = 0.05;     // mm
 constexpr double kOnWall = 2e-3;           // mm
 constexpr double kSampleStep = 15;         // mm along a wall
-constexpr int kMostSamples = 9;
+constexpr int kMostSamples = 33;
 constexpr int kRefinements = 6;
 
 std::vector<Point> clippedToPanel(std::vector<Point> polygon, const Panel& panel) {

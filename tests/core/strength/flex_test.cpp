@@ -99,6 +99,24 @@ TEST(Flex, IsTheSameMirrored) {
     EXPECT_NEAR(d / c, 1, 0.02);  // 110 from the left and 290 of 400: mirrored about the middle
 }
 
+// A long wall that is sound but for one place: between the wall C, 900 long, and a window 20 behind it the wood is thin. Found within
+// the window's 80, wherever it stands.
+TEST(Flex, FindsTheOneWeakPlaceOfALongWall) {
+    for (const double at : {180.0, 530.0, 760.0}) {
+        Project project = test::panelOf(400, 1000);
+        project.panel.thickness = 12;
+        project.plan.held = {Edge::Left, Edge::Right, Edge::Bottom, Edge::Top};
+        project.lines = {test::offsetLine("C", Edge::Left, 200), test::offsetLine("D", Edge::Left, 300), test::offsetLine("A", Edge::Bottom, 50), test::offsetLine("B", Edge::Bottom, 950),
+                         test::offsetLine("E", Edge::Left, 180), test::offsetLine("F", Edge::Left, 120), test::offsetLine("G", Edge::Bottom, at - 40), test::offsetLine("H", Edge::Bottom, at + 40)};
+        // Both openings are several faces: the lines between them are taken out.
+        Cutout longOne = test::cutoutAt("long", {{250, 60}, {250, at}, {250, 940}});
+        project.cutouts = {longOne, test::cutoutAt("window", {{150, at}})};
+        const WallGive give = giveOf(project, "C");
+        EXPECT_GT(give.gives, 0);
+        EXPECT_NEAR(give.at.y, at, 40);
+    }
+}
+
 TEST(Flex, TheSameProjectGivesTheSameBits) {
     EXPECT_EQ(withFlex(longArm(), solve(longArm())), withFlex(longArm(), solve(longArm())));
 }
