@@ -194,4 +194,10 @@ void paintSign(QPainter& painter, QPointF centre, double size, Severity severity
     painter.restore();
 }
 
+QPen thinPen(const QColor& colour, double width) {
+    QPen pen(colour, width);
+    pen.setCapStyle(Qt::FlatCap);
+    return pen;
+}
+
 }  // namespace kerfwall

@@ -52,4 +52,7 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Palette& pale
 void paintSign(QPainter& painter, QPointF centre, double size, Severity severity, const QString& text,
                const Palette& palette);
 
+/// A pen for a thin line that ends where it is told to.
+[[nodiscard]] QPen thinPen(const QColor& colour, double width);
+
 }  // namespace kerfwall

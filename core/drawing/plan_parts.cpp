@@ -4,20 +4,15 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
+#include "core/geometry/kerf_band.h"
 
 namespace kerfwall {
 namespace {
 
-Point sideOf(const SolvedLine& line, const Kerf& kerf) {
-    const Point left = leftOf(unit(line.to - line.from));
-    return kerf.side == Side::Left ? left : -1.0 * left;
-}
-
 void addOutlinedKerf(Drawing& drawing, const Panel& panel, const SolvedLine& line, const Kerf& kerf) {
     const Point along = unit(line.to - line.from);
-    const Point far = line.from + kerf.width * sideOf(line, kerf);
+    const Point far = line.from + kerf.width * kerfSide(line, kerf);
     // The far side runs on past the clipped band's corners where the line meets the edge askew.
     const std::vector<Point> band = kerfBand(panel, line, kerf, kerf.fullFrom, kerf.fullTo);
     double low = INFINITY;
@@ -47,25 +42,6 @@ Run edgeRun(const Panel& panel, Edge edge) {
 
 OutlineLoop rectangleLoop(Point low, Point high) {
     return polygonLoop({low, {high.x, low.y}, high, {low.x, high.y}});
-}
-
-std::vector<Point> clippedToPanel(std::vector<Point> polygon, const Panel& panel) {
-    for (const Edge edge : kEdges) {
-        const Run run = edgeRun(panel, edge);
-        polygon = leftPart(polygon, run.start, run.start + run.length * run.along);
-    }
-    return polygon;
-}
-
-std::vector<Point> kerfBand(const Panel& panel, const SolvedLine& line, const Kerf& kerf, double from,
-                            double to) {
-    const double whole = distance(line.from, line.to);
-    const double beyond = panel.width + panel.height;
-    const Point along = unit(line.to - line.from);
-    const Point across = kerf.width * sideOf(line, kerf);
-    const Point a = line.from + (from <= 0 ? -beyond : from) * along;
-    const Point b = line.from + (to >= whole ? whole + beyond : to) * along;
-    return clippedToPanel({a, b, b + across, a + across}, panel);
 }
 
 void addKerfs(Drawing& drawing, const Project& project, const Solved& solved, const PlanLayers& layers) {

@@ -27,14 +27,6 @@ struct Run {
 
 [[nodiscard]] OutlineLoop rectangleLoop(Point low, Point high);
 
-/// A convex polygon cut off at the panel's edges; empty where nothing is left.
-[[nodiscard]] std::vector<Point> clippedToPanel(std::vector<Point> polygon, const Panel& panel);
-
-/// The band of a kerf between two places along its line, clipped to the panel. A span that reaches the
-/// line's end goes on to the panel's edge over its whole width.
-[[nodiscard]] std::vector<Point> kerfBand(const Panel& panel, const SolvedLine& line, const Kerf& kerf,
-                                          double from, double to);
-
 /// Two centre lines that reach that far from a hole's centre.
 void addCross(Drawing& drawing, Point centre, double reach, const std::string& id);
 

@@ -9,6 +9,7 @@
 #include "core/geometry/edge_place.h"
 #include "core/geometry/fence_place.h"
 #include "core/geometry/inset.h"
+#include "core/geometry/kerf_band.h"
 #include "core/shop/bore.h"
 #include "core/shop/rough_cut.h"
 

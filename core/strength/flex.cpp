@@ -8,6 +8,7 @@
 
 #include "core/geometry/clip.h"
 #include "core/geometry/edge_place.h"
+#include "core/geometry/kerf_band.h"
 #include "core/says/bench.h"
 #include "core/strength/held_plate.h"
 #include "core/strength/material.h"
@@ -25,23 +26,11 @@ constexpr double kSampleStep = 15;         // mm along a wall
 constexpr int kMostSamples = 33;
 constexpr int kRefinements = 6;
 
-std::vector<Point> clippedToPanel(std::vector<Point> polygon, const Panel& panel) {
-    const std::array<Point, 4> corners{{{0, 0}, {panel.width, 0}, {panel.width, panel.height}, {0, panel.height}}};
-    for (std::size_t i = 0; i < 4; ++i) polygon = leftPart(polygon, corners[i], corners[(i + 1) % 4]);
-    return polygon;
-}
-
-/// Where a kerf has its whole depth, clipped to the panel, anticlockwise.
+/// Where a kerf has its whole depth, anticlockwise.
 std::vector<Point> bandOf(const Panel& panel, const SolvedLine& line, const Kerf& kerf) {
-    const double whole = distance(line.from, line.to);
-    const double beyond = panel.width + panel.height;
-    const Point along = unit(line.to - line.from);
-    const Point left = leftOf(along);
-    const Point from = line.from + (kerf.fullFrom <= 0 ? -beyond : kerf.fullFrom) * along;
-    const Point to = line.from + (kerf.fullTo >= whole ? whole + beyond : kerf.fullTo) * along;
-    const Point low = kerf.side == Side::Left ? Point{0, 0} : -kerf.width * left;
-    const Point high = low + kerf.width * left;
-    return clippedToPanel({from + low, to + low, to + high, from + high}, panel);
+    std::vector<Point> band = kerfBand(panel, line, kerf, kerf.fullFrom, kerf.fullTo);
+    if (polygonArea(band) < 0) std::ranges::reverse(band);
+    return band;
 }
 
 PlateHold edgeHold(const Panel& panel, Edge edge) {
