@@ -24,7 +24,7 @@ AnswersPtr answersTo(const Answers& before, const Project& next) {
 
 AnswersPtr answersWithFlex(const Answers& answers) {
     auto whole = std::make_shared<Answers>(answers);
-    whole->solved = withFlex(answers.project, answers.solved);
+    whole->solved = withFlex(whole->project, std::move(whole->solved));
     whole->findings = findings(whole->project, whole->solved);
     whole->hasFlex = true;
     return whole;

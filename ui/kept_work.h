@@ -5,7 +5,6 @@
 #include <QObject>
 #include <QString>
 #include <QTimer>
-#include <optional>
 #include <vector>
 
 #include "core/says/project.h"

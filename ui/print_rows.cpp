@@ -61,17 +61,23 @@ ChoiceRow lieRow(const PrintRows& rows) {
     return row;
 }
 
-LengthRow marginRow(const PrintRows& rows) {
+/// A length that may turn the paper.
+LengthRow sheetLengthRow(const PrintRows& rows, double Printing::*length) {
     LengthRow row;
+    row.read = [length](const Project& project) { return std::optional(project.printing.*length); };
+    row.write = [rows, length](Project& project, std::optional<double> value) {
+        withPaperTurned(project, rows, [&] { project.printing.*length = *value; });
+    };
+    return row;
+}
+
+LengthRow marginRow(const PrintRows& rows) {
+    LengthRow row = sheetLengthRow(rows, &Printing::margin);
     row.label = text("Margin");
     row.objectName = QStringLiteral("printMargin");
     row.step = text("Set the margin");
     row.high = kMostMargin;
     row.range = text("Margins are up to 60 mm wide.");
-    row.read = [](const Project& project) { return std::optional(project.printing.margin); };
-    row.write = [rows](Project& project, std::optional<double> value) {
-        withPaperTurned(project, rows, [&] { project.printing.margin = *value; });
-    };
     row.refusal = [rows](const Project& project) {
         const double least = leastMarginOf(rows.printer, rows.laidFor(project));
         if (project.printing.margin >= least) return QString();
@@ -81,16 +87,12 @@ LengthRow marginRow(const PrintRows& rows) {
 }
 
 LengthRow overlapRow(const PrintRows& rows) {
-    LengthRow row;
+    LengthRow row = sheetLengthRow(rows, &Printing::overlap);
     row.label = text("Overlap of sheets");
     row.objectName = QStringLiteral("printOverlap");
     row.step = text("Set the overlap");
     row.high = kMostOverlap;
     row.range = text("Sheets overlap by 0 to 60 mm.");
-    row.read = [](const Project& project) { return std::optional(project.printing.overlap); };
-    row.write = [rows](Project& project, std::optional<double> value) {
-        withPaperTurned(project, rows, [&] { project.printing.overlap = *value; });
-    };
     return row;
 }
 

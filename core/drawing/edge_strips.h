@@ -12,8 +12,8 @@ inline constexpr double kStripFlap = 12;  ///< mm of a strip that lie on either 
 
 /// A strip to wrap over one panel edge, printed side out, as long as the edge. x runs along the edge from its start corner,
 /// y up: the back's flap from 0, the edge itself from kStripFlap, the layout face's flap above it. Each line that meets the
-/// edge is marked square across it and runs on over the flap the way it runs over the face; its waste side is ticked. Clamp holes stand where they are
-/// drilled.
+/// edge is marked square across it and runs on over the flap the way it runs over the face; its waste side is ticked. Clamp
+/// holes stand where they are drilled.
 [[nodiscard]] Drawing edgeStrip(const Project& project, const Solved& solved, Edge edge);
 
 /// A piece of a strip on a page: `from` to `to` along the edge lie at `place`, the piece's bottom-left, mm from the page's

@@ -64,6 +64,13 @@ std::vector<double> movedApart(const std::vector<double>& wanted, double gap) {
     return moved;
 }
 
+Label outsideNumber(const StepSheet& sheet, Point at, Point out, const std::string& number, const std::string& id) {
+    const bool upright = std::abs(out.y) > std::abs(out.x);
+    const bool reads = upright ? out.y > 0 : out.x > 0;  // away from the panel
+    const Point drop = kHalfLetter * kNumberHeight * sheet.scale * (upright ? Point{1, 0} : Point{0, -1});
+    return {Ink::Text, at + drop, number, kNumberHeight, reads ? Anchor::Left : Anchor::Right, upright ? 90.0 : 0.0, id};
+}
+
 void addRunningSizes(StepSheet& sheet, Edge from, Edge beside, std::vector<Point> places) {
     const Panel& panel = sheet.project.panel;
     const Lying& lying = sheet.lying;
@@ -73,10 +80,6 @@ void addRunningSizes(StepSheet& sheet, Edge from, Edge beside, std::vector<Point
     std::vector<double> wanted;
     for (const Size& size : sizes) wanted.push_back(size.from);
     const std::vector<double> stands = movedApart(wanted, kNumberStep * sheet.scale);
-    const bool upright = std::abs(out.y) > std::abs(out.x);
-    const bool reads = upright ? out.y > 0 : out.x > 0;  // away from the panel
-    const double turn = upright ? 90 : 0;
-    const Point drop = kHalfLetter * kNumberHeight * sheet.scale * (upright ? Point{1, 0} : Point{0, -1});
     for (std::size_t i = 0; i < sizes.size(); ++i) {
         const Point place = lying.put(sizes[i].place);
         const Point edge = place + distanceFromEdge(panel, beside, sizes[i].place) * out;
@@ -84,8 +87,7 @@ void addRunningSizes(StepSheet& sheet, Edge from, Edge beside, std::vector<Point
         const Point number = edge + (stands[i] - sizes[i].from) * step + kNumberAway * sheet.scale * out;
         sheet.drawing.marks.emplace_back(Stroke{Ink::Dimension, place, bend, "hole"});
         sheet.drawing.marks.emplace_back(Stroke{Ink::Dimension, bend, number - sheet.scale * out, "hole"});
-        sheet.drawing.marks.emplace_back(Label{Ink::Text, number + drop, drawnSetting(sizes[i].from, sheet.project.units), kNumberHeight,
-                                               reads ? Anchor::Left : Anchor::Right, turn, "hole"});
+        sheet.drawing.marks.emplace_back(outsideNumber(sheet, number, out, drawnSetting(sizes[i].from, sheet.project.units), "hole"));
     }
 }
 

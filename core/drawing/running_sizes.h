@@ -12,6 +12,9 @@ namespace kerfwall {
 /// running dimensions are (ISO 129-1).
 void addRunningSizes(StepSheet& sheet, Edge from, Edge beside, std::vector<Point> places);
 
+/// A number that stands off the panel at `at` and reads along the way out: from below or from the right, as drawings are read.
+[[nodiscard]] Label outsideNumber(const StepSheet& sheet, Point at, Point out, const std::string& number, const std::string& id);
+
 /// The places nearest to those asked for, in sum of squares, that stand at least `gap` apart; in their order.
 /// Requires  `wanted` is sorted.
 [[nodiscard]] std::vector<double> movedApart(const std::vector<double>& wanted, double gap);

@@ -15,7 +15,6 @@ namespace {
 
 // mm on paper.
 constexpr double kMeasureAway = 11;
-constexpr double kMeasureHeight = 3;
 constexpr double kOverBlade = 6;
 constexpr double kNameStep = 1.15 * kIdHeight;  // from name to name
 
@@ -110,13 +109,9 @@ class MarksSketch {
 
     /// Where a mark is made, how far it stands from the edge it is measured from: beyond its name, along the way out.
     void addMeasure(const EdgeMark& mark, Point at, Point out) {
-        const Point off = m_sheet.lying.put(out);
-        const bool upright = std::abs(off.y) > std::abs(off.x);
-        const bool reads = upright ? off.y > 0 : off.x > 0;  // away from the panel
-        const Point drop = upright ? Point{0.36 * kMeasureHeight * m_sheet.scale, 0} : Point{0, -0.36 * kMeasureHeight * m_sheet.scale};
-        m_sheet.drawing.marks.emplace_back(Label{Ink::Text, m_sheet.lying.put(at + kMeasureAway * out) + drop,
-                                                 drawnSetting(measuredAlong(m_sheet.project.panel, mark), m_sheet.project.units),
-                                                 kMeasureHeight, reads ? Anchor::Left : Anchor::Right, upright ? 90.0 : 0.0, "measure"});
+        const std::string number = drawnSetting(measuredAlong(m_sheet.project.panel, mark), m_sheet.project.units);
+        m_sheet.drawing.marks.emplace_back(
+            outsideNumber(m_sheet, m_sheet.lying.put(at + kMeasureAway * out), m_sheet.lying.put(out), number, "measure"));
     }
 
     StepSheet& m_sheet;

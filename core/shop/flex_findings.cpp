@@ -2,7 +2,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/geometry/edge_name.h"
 #include "core/shop/finding_groups.h"
 #include "core/shop/finding_words.h"
 #include "core/shop/limits.h"

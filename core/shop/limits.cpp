@@ -35,6 +35,10 @@ LimitPair startingLimits(std::string_view code, const Project& project, bool bet
         const double length = useOf(project).guideLength;
         return {length + 0.5, length / 2};
     }
+    if (code == "first-pass") {
+        const double cutter = useOf(project).cutter;
+        return {cutter / 2, 2 * cutter};
+    }
     if (code == "small-stock") {
         return {300.0, 150.0};
     }

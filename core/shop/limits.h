@@ -17,7 +17,7 @@ struct LimitPair {
 };
 
 /// The limits the program starts from. Where a code's limits hang on the project (web-thin on the
-/// thickness, wall-low on the bearing, web-ride on bearing or bush) they are worked out for it.
+/// thickness, wall-low on the bearing, web-ride on bearing or bush, first-pass on the cutter) they are worked out for it.
 /// Between two openings `border-thin` starts from 15 and 8 instead of 25 and 10.
 /// Source    common practice, no source.
 [[nodiscard]] LimitPair startingLimits(std::string_view code, const Project& project,

@@ -50,10 +50,7 @@ std::optional<double> leastPass(const Project& project) {
 void addFirstPass(std::vector<Finding>& all, const Project& project, const UseAnswer& use) {
     const auto least = leastPass(project);
     if (!least) return;
-    LimitPair limits = limitsOf("first-pass", project);
-    limits.care = limits.care.value_or(use.cutter / 2);
-    limits.stop = limits.stop.value_or(2 * use.cutter);
-    const auto crossed = crossedAbove(*least, limits);
+    const auto crossed = crossedAbove(*least, limitsOf("first-pass", project));
     if (!crossed) return;
     Finding finding = measuredFinding("first-pass", crossed->severity, *least, crossed->limit);
     const double thicker = project.panel.thickness + *least - crossed->limit;

@@ -52,7 +52,10 @@ PlateHold jawHold(const Project& project, const ClampHole& hole) {
 
 std::vector<PlateHold> clampHolds(const Project& project) {
     std::vector<PlateHold> holds;
-    for (const ClampHole& hole : project.clampHoles) holds.push_back(jawHold(project, hole));
+    for (const ClampHole& hole : project.clampHoles) {
+        PlateHold hold = jawHold(project, hole);
+        if (hold.corners.size() > 2) holds.push_back(std::move(hold));  // else none of it lies on the panel
+    }
     return holds;
 }
 

@@ -15,6 +15,8 @@
 #include <map>
 #include <numbers>
 
+#include "core/geometry/clip.h"
+
 namespace kerfwall {
 namespace {
 
@@ -74,15 +76,6 @@ bool isInConvex(const Polygon& corners, Point place) {
         if (distance(a, b) > 0 && cross(unit(b - a), place - a) < -kOnIt) return false;
     }
     return true;
-}
-
-Box boundsOf(const Polygon& places) {
-    Box box{places.front(), places.front()};
-    for (const Point at : places) {
-        box.low = {std::min(box.low.x, at.x), std::min(box.low.y, at.y)};
-        box.high = {std::max(box.high.x, at.x), std::max(box.high.y, at.y)};
-    }
-    return box;
 }
 
 bool isOn(Point a, Point b, Point place) {
